@@ -1,0 +1,8 @@
+export { between, boundsOf, isSettled, known, list, unknown, word, type Answer, type Missing, type Trail } from './answer.js'
+export { atLeastZero, largestOf, productOf, rebound, smallestOf, sumOf, timesOf, trailOf } from './arithmetic.js'
+export { fact, type Context, type FactHandle, type FactType, type Listing } from './fact.js'
+export { defineCatalogue, factNames, resolveFact, singletonsOf, typeOf, type Catalogue, type Resolution, type ResolvedFact } from './catalogue.js'
+export { gatherFacts, type Facts } from './gather.js'
+export { askFact, judgeFact } from './ask.js'
+export { listingOf, moreOf, moreParts } from './listing.js'
+export { openView, type View } from './view.js'

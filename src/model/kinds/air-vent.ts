@@ -1,0 +1,14 @@
+import { pressurePart } from '../families.js'
+import { kind } from '../kind.js'
+import type { WrittenOf } from '../written.js'
+
+/** A manual or automatic vent that lets air out of the heating water. */
+export const airVent = kind('airVent', {
+  spoken: 'air vent',
+  place: 'expansion',
+  families: [pressurePart],
+  ports: { port: 'heatingWater' },
+  fields: { ...pressurePart.fields },
+})
+
+export interface AirVentWritten extends WrittenOf<typeof airVent> {}

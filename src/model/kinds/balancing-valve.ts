@@ -1,0 +1,16 @@
+import { closable, pressurePart } from '../families.js'
+import { kind } from '../kind.js'
+import type { WrittenOf } from '../written.js'
+
+/** A valve that is throttled to share the flow among circuits; it can also be shut. */
+export const balancingValve = kind('balancingValve', {
+  spoken: 'balancing valve',
+  place: 'boiler',
+  families: [closable, pressurePart],
+  ports: { in: 'heatingWater', out: 'heatingWater' },
+  through: ['in', 'out'],
+  ways: [{ between: ['in', 'out'], closes: 'always', restricts: true }],
+  fields: { ...closable.fields, ...pressurePart.fields },
+})
+
+export interface BalancingValveWritten extends WrittenOf<typeof balancingValve> {}

@@ -1,0 +1,16 @@
+import { pressurePart } from '../families.js'
+import { kind } from '../kind.js'
+import type { WrittenOf } from '../written.js'
+
+/** A valve that lets heating water through in one direction only. */
+export const checkValve = kind('checkValve', {
+  spoken: 'check valve',
+  place: 'boiler',
+  families: [pressurePart],
+  ports: { in: 'heatingWater', out: 'heatingWater' },
+  through: ['in', 'out'],
+  ways: [{ between: ['in', 'out'], closes: 'never', checks: true }],
+  fields: { ...pressurePart.fields },
+})
+
+export interface CheckValveWritten extends WrittenOf<typeof checkValve> {}

@@ -1,0 +1,14 @@
+import { kind } from '../kind.js'
+import type { WrittenOf } from '../written.js'
+
+/** A pump with a small sump that lifts condensate to a drain; its outlet has a check valve. */
+export const condensatePump = kind('condensatePump', {
+  spoken: 'condensate pump',
+  place: 'condensate',
+  ports: { in: 'condensate', out: 'condensate' },
+  through: ['in', 'out'],
+  ways: [{ between: ['in', 'out'], closes: 'never', checks: true }],
+  fields: {},
+})
+
+export interface CondensatePumpWritten extends WrittenOf<typeof condensatePump> {}

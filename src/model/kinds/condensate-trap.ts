@@ -1,0 +1,14 @@
+import { kind } from '../kind.js'
+import type { WrittenOf } from '../written.js'
+
+/** A water seal that keeps flue gas out of the condensate drain. */
+export const condensateTrap = kind('condensateTrap', {
+  spoken: 'condensate trap',
+  place: 'condensate',
+  ports: { in: 'condensate', out: 'condensate' },
+  through: ['in', 'out'],
+  ways: [{ between: ['in', 'out'], closes: 'never' }],
+  fields: {},
+})
+
+export interface CondensateTrapWritten extends WrittenOf<typeof condensateTrap> {}

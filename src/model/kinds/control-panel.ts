@@ -1,0 +1,14 @@
+import { poweredDevice } from '../families.js'
+import { kind } from '../kind.js'
+import type { WrittenOf } from '../written.js'
+
+/** A relay or zone panel that turns calls for heat into switched valves and pumps. */
+export const controlPanel = kind('controlPanel', {
+  spoken: 'control panel',
+  place: 'electrical',
+  families: [poweredDevice],
+  draws: 'steady',
+  fields: { ...poweredDevice.fields },
+})
+
+export interface ControlPanelWritten extends WrittenOf<typeof controlPanel> {}

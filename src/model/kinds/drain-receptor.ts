@@ -1,0 +1,19 @@
+import { yesNo } from '../field.js'
+import { kind } from '../kind.js'
+import { pipeType } from '../pipe-type.js'
+import type { WrittenOf } from '../written.js'
+
+/** The drain opening that takes the condensate: a floor drain, standpipe, sink or sump. */
+export const drainReceptor = kind('drainReceptor', {
+  spoken: 'drain receptor',
+  place: 'condensate',
+  ports: { in: 'condensate' },
+  fields: {
+    /** What the receptor and the drain behind it are made of. */
+    material: pipeType,
+    /** Whether the condensate line ends in an open break above the water of the drain. */
+    airBreak: yesNo,
+  },
+})
+
+export interface DrainReceptorWritten extends WrittenOf<typeof drainReceptor> {}

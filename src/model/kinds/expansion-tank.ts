@@ -1,0 +1,23 @@
+import { pressurePart } from '../families.js'
+import { quantity, yesNo } from '../field.js'
+import { kind } from '../kind.js'
+import type { WrittenOf } from '../written.js'
+
+/** A closed tank whose air charge takes up the swelling of the heating water. */
+export const expansionTank = kind('expansionTank', {
+  spoken: 'expansion tank',
+  place: 'expansion',
+  families: [pressurePart],
+  ports: { system: 'heatingWater' },
+  fields: {
+    ...pressurePart.fields,
+    /** Whole volume of the tank; gallons, above zero. */
+    volume: quantity('volume'),
+    /** Pressure of its air charge; psi, commonly 12 to 30. */
+    precharge: quantity('pressure'),
+    /** Whether the charge was read with no water pressure on the tank; otherwise the gauge reads the system. */
+    prechargeWaterSideEmpty: yesNo,
+  },
+})
+
+export interface ExpansionTankWritten extends WrittenOf<typeof expansionTank> {}

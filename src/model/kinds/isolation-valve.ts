@@ -1,0 +1,24 @@
+import { closable, pressurePart } from '../families.js'
+import { choice, yesNo } from '../field.js'
+import { kind } from '../kind.js'
+import type { WrittenOf } from '../written.js'
+
+/** A hand valve that cuts off heating water. */
+export const isolationValve = kind('isolationValve', {
+  spoken: 'isolation valve',
+  place: 'boiler',
+  families: [closable, pressurePart],
+  ports: { a: 'heatingWater', b: 'heatingWater' },
+  through: ['a', 'b'],
+  ways: [{ between: ['a', 'b'], closes: { unless: 'locked', is: 'open' } }],
+  fields: {
+    ...closable.fields,
+    ...pressurePart.fields,
+    /** Whether its handle is locked or removed with the valve open. */
+    locked: choice({ open: 'locked open', no: 'not locked' }),
+    /** Whether its bore is as wide as the pipe. */
+    fullPort: yesNo,
+  },
+})
+
+export interface IsolationValveWritten extends WrittenOf<typeof isolationValve> {}

@@ -1,0 +1,24 @@
+import { group, quantity } from '../field.js'
+import { kind } from '../kind.js'
+import { pipeType } from '../pipe-type.js'
+import type { LineOf } from '../written.js'
+
+/** A run of pipe through the ports of components, in one medium. */
+export const line = kind('line', {
+  spoken: 'line',
+  section: 'lines',
+  place: 'boiler',
+  fields: {
+    /** The pipe that the line is made of. */
+    pipe: group({
+      /** What the pipe is made of. */
+      type: pipeType,
+      /** Size of the pipe; nominal inches, commonly 1/2 to 2. */
+      size: quantity('nominalSize'),
+      /** Length of the pipe, fittings not counted; feet, zero or more. */
+      length: quantity('length'),
+    }),
+  },
+})
+
+export interface LineWritten extends LineOf<typeof line> {}

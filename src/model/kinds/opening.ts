@@ -1,0 +1,20 @@
+import { choice, quantity } from '../field.js'
+import { kind } from '../kind.js'
+
+/** An opening of the building near a vent termination, through which flue gas could come in. */
+export const opening = kind('opening', {
+  spoken: 'building opening',
+  section: 'parts',
+  place: 'vent',
+  fields: {
+    /** What the opening is. */
+    type: choice({
+      'operable-window': 'window that opens',
+      door: 'door',
+      'gravity-inlet': 'gravity air inlet',
+      'forced-inlet': 'forced air inlet',
+    }),
+    /** Shortest distance from the termination to the opening; inches or feet, above zero. */
+    distance: quantity('length'),
+  },
+})

@@ -1,0 +1,14 @@
+import { poweredDevice } from '../families.js'
+import { kind } from '../kind.js'
+import type { WrittenOf } from '../written.js'
+
+/** A room or tank control that calls for heat. */
+export const thermostat = kind('thermostat', {
+  spoken: 'thermostat',
+  place: 'electrical',
+  families: [poweredDevice],
+  draws: 'steady',
+  fields: { ...poweredDevice.fields },
+})
+
+export interface ThermostatWritten extends WrittenOf<typeof thermostat> {}

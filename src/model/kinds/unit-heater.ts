@@ -1,0 +1,16 @@
+import { emitter, pressurePart } from '../families.js'
+import { kind } from '../kind.js'
+import type { WrittenOf } from '../written.js'
+
+/** A coil with a fan that blows warm air into a workroom or garage. */
+export const unitHeater = kind('unitHeater', {
+  spoken: 'unit heater',
+  place: 'boiler',
+  families: [emitter, pressurePart],
+  ports: { in: 'heatingWater', out: 'heatingWater' },
+  through: ['in', 'out'],
+  ways: [{ between: ['in', 'out'], closes: 'never' }],
+  fields: { ...emitter.fields, ...pressurePart.fields },
+})
+
+export interface UnitHeaterWritten extends WrittenOf<typeof unitHeater> {}

@@ -1,0 +1,15 @@
+import { choice, quantity } from '../field.js'
+import { kind } from '../kind.js'
+
+/** Elbows of one angle in a vent run. */
+export const ventFitting = kind('ventFitting', {
+  spoken: 'vent fitting',
+  section: 'parts',
+  place: 'vent',
+  fields: {
+    /** Angle of the elbow. */
+    type: choice({ elbow90: '90 degree elbow', elbow45: '45 degree elbow' }),
+    /** How many of them the run has; a whole number, zero or more. */
+    count: quantity('count'),
+  },
+})

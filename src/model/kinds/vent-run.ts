@@ -1,0 +1,30 @@
+import { choice, quantity, reference } from '../field.js'
+import { kind } from '../kind.js'
+import { ventMaterial } from '../vent-material.js'
+import type { WrittenOf } from '../written.js'
+import { ventFitting } from './vent-fitting.js'
+
+/** The pipe of one side of a vent system, from the appliance to its termination. */
+export const ventRun = kind('ventRun', {
+  spoken: 'vent run',
+  place: 'vent',
+  fields: {
+    /** What the pipe carries. */
+    side: choice({
+      exhaust: 'exhaust',
+      intake: 'air intake',
+      concentric: 'exhaust and air intake, one inside the other',
+    }),
+    /** The boiler that it serves. */
+    appliance: reference(['boiler'], { countedAs: 'ventRuns' }),
+    /** What the pipe is made of. */
+    material: ventMaterial,
+    /** Size of the pipe; nominal inches, commonly 2 to 6. */
+    size: quantity('nominalSize'),
+    /** Length of its straight pipe, fittings not counted; feet, zero or more. */
+    straightLength: quantity('length'),
+  },
+  parts: { fittings: ventFitting },
+})
+
+export interface VentRunWritten extends WrittenOf<typeof ventRun> {}

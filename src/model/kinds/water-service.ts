@@ -1,0 +1,12 @@
+import { kind } from '../kind.js'
+import type { WrittenOf } from '../written.js'
+
+/** The place where drinking water enters the house, downstream of the meter. */
+export const waterService = kind('waterService', {
+  spoken: 'water service',
+  place: 'fill',
+  ports: { out: 'potableCold' },
+  fields: {},
+})
+
+export interface WaterServiceWritten extends WrittenOf<typeof waterService> {}

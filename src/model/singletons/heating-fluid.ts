@@ -1,0 +1,34 @@
+import { choice, listOf, quantity, yesNo } from '../field.js'
+import { kind } from '../kind.js'
+import type { SingletonWritten } from '../written.js'
+
+/** What the heating system is filled with. */
+export const heatingFluid = kind('heatingFluid', {
+  spoken: 'heating fluid',
+  section: 'singleton',
+  place: 'fill',
+  fields: {
+    /** Antifreeze in the water, or that there is none. */
+    antifreeze: choice({
+      'no-antifreeze': 'no antifreeze',
+      'propylene-glycol': 'propylene glycol',
+      'ethylene-glycol': 'ethylene glycol',
+      unlisted: 'antifreeze not listed for heating systems',
+    }),
+    /** Antifreeze by volume; percent, 0 to 100, commonly 25 to 50. */
+    concentration: quantity('fraction'),
+    /** Chemicals added to the water beside antifreeze; an empty list says that there are none. */
+    additives: listOf(
+      choice({
+        inhibitor: 'corrosion inhibitor',
+        cleaner: 'system cleaner',
+        sealant: 'leak sealant',
+        other: 'other chemical',
+      }),
+    ),
+    /** Whether the label says that all that was added is food grade. */
+    foodGradeLabel: yesNo,
+  },
+})
+
+export interface HeatingFluidWritten extends SingletonWritten<typeof heatingFluid> {}

@@ -1,0 +1,7 @@
+export { building, type BuildingWritten } from './building.js'
+export { fuel, fuelType, type FuelWritten } from './fuel.js'
+export { heatingFluid, type HeatingFluidWritten } from './heating-fluid.js'
+export { installation } from './installation.js'
+export { jurisdiction, type JurisdictionWritten } from './jurisdiction.js'
+export { site, type SiteWritten } from './site.js'
+export { water, type WaterWritten } from './water.js'

@@ -1,0 +1,20 @@
+import { quantity } from '../field.js'
+import { kind } from '../kind.js'
+import type { SingletonWritten } from '../written.js'
+
+/** The place where the house stands. */
+export const site = kind('site', {
+  spoken: 'site',
+  section: 'singleton',
+  place: 'papers',
+  fields: {
+    /** Height above sea level; feet, from somewhat below zero to about 14,000. */
+    altitude: quantity('length'),
+    /** Outdoor winter design temperature for the site; degF, commonly -40 to 50. */
+    outdoorDesign: quantity('temperature'),
+    /** Depth of snow to be expected on the ground; inches, zero or more. */
+    snowLine: quantity('length'),
+  },
+})
+
+export interface SiteWritten extends SingletonWritten<typeof site> {}

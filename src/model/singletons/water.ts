@@ -1,0 +1,18 @@
+import { quantity, yesNo } from '../field.js'
+import { kind } from '../kind.js'
+import type { SingletonWritten } from '../written.js'
+
+/** The water supply as it enters the house. */
+export const water = kind('water', {
+  spoken: 'water supply',
+  section: 'singleton',
+  place: 'fill',
+  fields: {
+    /** Pressure of the supply with nothing running; psi, commonly 30 to 120. */
+    staticPressure: quantity('pressure'),
+    /** Whether the meter or its setter has a check valve, so that heated water cannot expand into the main. */
+    meterCheck: yesNo,
+  },
+})
+
+export interface WaterWritten extends SingletonWritten<typeof water> {}

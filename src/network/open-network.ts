@@ -1,0 +1,21 @@
+import type { Installation } from '../model/index.js'
+import { drawGraph } from './draw-graph.js'
+import type { PortGraph } from './port-graph.js'
+
+/** An installation whose lines can be asked about. Frozen; the graph behind it is drawn at the first question. */
+export interface Network {
+  readonly installation: Installation
+  readonly graph: () => PortGraph
+}
+
+/**
+ * Opens the drawn lines of an installation for questions of order and reach. Costs nothing until the first question, then
+ * once as much as there are ports and passages. Never throws: a line that names something not listed leads into the unknown.
+ *
+ * @example
+ * const network = openNetwork(readInstallation(document, model))
+ */
+export function openNetwork(installation: Installation): Network {
+  let drawn: PortGraph | undefined
+  return Object.freeze({ installation, graph: () => (drawn ??= drawGraph(installation)) })
+}

@@ -1,0 +1,20 @@
+import type { Thing } from '../model/index.js'
+import type { Passage } from './passage.js'
+
+/** A port of a component, or what lies beyond all that is drawn in one group of media. */
+export interface PortNode {
+  /** `B1.supply`; the unlisted rest of heating water is `?heatingWater`. */
+  readonly name: string
+  /** Absent for the unlisted rest. */
+  readonly component?: Thing
+  readonly port: string
+  /** Media that may meet in one pipe share a group. */
+  readonly group: string
+}
+
+/** The installation as ports and the passages between them. */
+export interface PortGraph {
+  readonly node: (name: string) => PortNode | undefined
+  readonly portsOf: (component: string) => readonly PortNode[]
+  readonly forEachPassage: (node: string, visit: (passage: Passage, other: string) => void) => void
+}

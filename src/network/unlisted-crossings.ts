@@ -1,0 +1,42 @@
+import { countsInAll, mediumGroup, portsOf, type Installation, type KindSpec } from '../model/index.js'
+
+/** A kind that joins two groups of media and of which there may be more than are listed. */
+export interface Crossing {
+  readonly kind: string
+  readonly groups: readonly [string, string]
+}
+
+/** Where an unlisted component may lead from one group of media into another. */
+export function unlistedCrossings(installation: Installation): readonly Crossing[] {
+  return [...installation.model.kinds.values()].flatMap((kind) => {
+    const crossings = crossingsOf(kind)
+    return crossings.length > 0 && mayBeMore(kind, installation) ? crossings : []
+  })
+}
+
+function crossingsOf(kind: KindSpec): readonly Crossing[] {
+  if (kind.section !== 'components') return []
+  return kind.ways.flatMap(({ between: [one, other] }) => {
+    const groups = [groupOf(kind, one), groupOf(kind, other)] as const
+    const [from, to] = groups
+    return from === undefined || to === undefined || from === to ? [] : [{ kind: kind.name, groups: [from, to] }]
+  })
+}
+
+function groupOf(kind: KindSpec, port: string): string | undefined {
+  const medium = portsOf(kind).mediumOf(port.endsWith('*') ? `${port.slice(0, -1)}1` : port)
+  return medium === undefined ? undefined : mediumGroup(medium)
+}
+
+/** Whether no stated count says that all of a kind are listed. */
+function mayBeMore(kind: KindSpec, { counts, ofKind, things, model }: Installation): boolean {
+  const names = [kind.name, ...kind.families.map((family) => family.name)]
+  const listedOf = (name: string): number =>
+    (model.kindsIn.get(name) ?? [name]).reduce((sum, each) => sum + (ofKind.get(each)?.length ?? 0), 0)
+  const allListed = (name: string, listed: () => number): boolean => {
+    const value = counts.get(name)?.value
+    return value?.type === 'quantity' && listed() >= value.high
+  }
+  if (names.some((name) => allListed(name, () => listedOf(name)))) return false
+  return !allListed('all', () => [...things.values()].filter(countsInAll).length)
+}

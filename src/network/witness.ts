@@ -1,0 +1,35 @@
+import type { PortGraph } from './port-graph.js'
+import type { Station } from './walk.js'
+
+/** A way as a person walks it: ports at its ends, components between, `unknown` where nobody knows. */
+export function witnessOf(way: readonly Station[], graph: PortGraph): readonly string[] {
+  const visits = visitsOf(way, graph)
+  return visits.flatMap((visit, index) => {
+    if (visit.component === undefined) return index > 0 && visits[index - 1]?.component === undefined ? [] : ['unknown']
+    const inside = index > 0 && index < visits.length - 1
+    return inside && visit.ports.length > 1 ? [visit.component] : endsOf(visit.ports)
+  })
+}
+
+interface Visit {
+  /** Absent for the unlisted rest. */
+  readonly component?: string
+  readonly ports: string[]
+}
+
+/** Neighbors on a way that belong to one component, gathered. */
+function visitsOf(way: readonly Station[], graph: PortGraph): readonly Visit[] {
+  const visits: Visit[] = []
+  for (const { name } of way) {
+    const component = graph.node(name)?.component?.id
+    const last = visits.at(-1)
+    if (last !== undefined && last.component === component) last.ports.push(name)
+    else visits.push(component === undefined ? { ports: [name] } : { component, ports: [name] })
+  }
+  return visits
+}
+
+function endsOf(ports: readonly string[]): readonly string[] {
+  const ends = [ports[0], ports.at(-1)].filter((port) => port !== undefined)
+  return [...new Set(ends)]
+}

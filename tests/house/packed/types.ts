@@ -1,0 +1,47 @@
+import { readdirSync, statSync, writeFileSync } from 'node:fs'
+import { join, resolve } from 'node:path'
+import { type Bench, demand, runWell } from './bench.js'
+
+const consumer = `
+import { checkInstallation, openRulebook, type Report } from 'hydronic-rulebook'
+import { base } from 'hydronic-rulebook/base'
+
+export function outcomeOf(document: Parameters<typeof checkInstallation>[0]): 'failing' | 'open' | 'clear' {
+  const report: Report = checkInstallation(document, openRulebook({ ruleSets: [base] }))
+  return report.outcome
+}
+`
+
+const settings = {
+  compilerOptions: {
+    strict: true,
+    exactOptionalPropertyTypes: true,
+    noEmit: true,
+    module: 'nodenext',
+    target: 'es2022',
+    lib: ['es2023', 'dom'],
+    types: [],
+    skipLibCheck: false,
+  },
+  include: ['*.mts', '*.cts'],
+}
+
+/** A strict consumer compiles against the packed declarations, as a module and as a CommonJS script. */
+export async function compileConsumer({ folder, doors }: Bench): Promise<string> {
+  const everyDoor = doors.map((door, at) => `import * as door${at} from '${door}'\nvoid door${at}\n`).join('')
+  writeFileSync(join(folder, 'consumer.mts'), consumer)
+  writeFileSync(join(folder, 'consumer.cts'), consumer)
+  writeFileSync(join(folder, 'doors.mts'), everyDoor)
+  writeFileSync(join(folder, 'tsconfig.json'), JSON.stringify(settings))
+  await runWell('node', [resolve('node_modules/typescript/bin/tsc'), '-p', '.'], folder)
+  return 'a strict consumer compiles, libraries checked too'
+}
+
+/** The declarations stay small, since every editor of every consumer reads them. */
+export function measureDeclarations({ folder }: Bench): string {
+  const dist = join(folder, 'node_modules/hydronic-rulebook/dist')
+  const files = readdirSync(dist, { recursive: true, encoding: 'utf8' }).filter((file) => file.endsWith('.d.ts'))
+  const bytes = files.reduce((sum, file) => sum + statSync(join(dist, file)).size, 0)
+  demand(bytes < 150_000, `The declarations are ${bytes} bytes; 150,000 are allowed.`)
+  return `declarations: ${(bytes / 1000).toFixed(1)} kB in ${files.length} files (below 150)`
+}
