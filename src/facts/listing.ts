@@ -1,4 +1,4 @@
-import { countsInAll, type Entry, type Installation, type Thing } from '../model/index.js'
+import type { Entry, Installation, Thing } from '../model/index.js'
 import type { Listing } from './fact.js'
 
 /** How many more things of a kind there may be than are listed: zero when a stated count is met. */
@@ -20,7 +20,7 @@ function leftOver(installation: Installation, name: string): readonly number[] {
 }
 
 function listedAs(installation: Installation, name: string): number {
-  if (name === 'all') return [...installation.things.values()].filter(countsInAll).length
+  if (name === 'all') return installation.total
   const kinds = name === 'states' ? ['state'] : (installation.model.kindsIn.get(name) ?? [])
   return kinds.reduce((sum, kind) => sum + (installation.ofKind.get(kind)?.length ?? 0), 0)
 }

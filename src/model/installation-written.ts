@@ -29,6 +29,7 @@ import type { PanelRadiatorWritten } from './kinds/panel-radiator.js'
 import type { PotableCheckWritten } from './kinds/potable-check.js'
 import type { PotableExpansionTankWritten } from './kinds/potable-expansion-tank.js'
 import type { PotableStopWritten } from './kinds/potable-stop.js'
+import type { PotableTeeWritten } from './kinds/potable-tee.js'
 import type { PressureGaugeWritten } from './kinds/pressure-gauge.js'
 import type { ReadingWritten } from './kinds/reading.js'
 import type { ReliefValveWritten } from './kinds/relief-valve.js'
@@ -81,6 +82,7 @@ export type ComponentWritten =
   | WaterServiceWritten
   | PotableStopWritten
   | PotableCheckWritten
+  | PotableTeeWritten
   | BackflowPreventerWritten
   | FillValveWritten
   | ChimneyFlueWritten

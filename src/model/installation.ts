@@ -32,6 +32,8 @@ export interface Installation {
   /** Everything with an id, parts and singletons included. */
   readonly things: ReadonlyMap<string, Thing>
   readonly ofKind: ReadonlyMap<string, readonly Thing[]>
+  /** How many listed things `all` counts: components, lines, zones, spaces, fixtures, readings, tests. */
+  readonly total: number
   /** Stated counts by kind, family, `states` or `all`; `none` is a count of zero. */
   readonly counts: ReadonlyMap<string, Entry>
   readonly removed: readonly Thing[]

@@ -2,7 +2,7 @@ import type { Entry } from './entry.js'
 import type { LeafField } from './field.js'
 import type { Installation } from './installation.js'
 import type { Model } from './model.js'
-import { byKind } from './reading/index.js'
+import { byKind, totalOf } from './reading/index.js'
 import type { PartList, PathItem, Thing } from './thing.js'
 
 /** What stays known when an installation is looked at more strictly. */
@@ -20,7 +20,7 @@ export function restrict(installation: Installation, keep: Keep): Installation {
     [...installation.things].flatMap(([id, thing]) => (kept.has(id) ? [[id, restrictThing(thing, { keep, isKept, leaves })] as const] : [])),
   )
   const counts = new Map([...installation.counts].filter(([, entry]) => entry.standing === 'stated'))
-  return Object.freeze({ ...installation, things, ofKind: byKind(things), counts })
+  return Object.freeze({ ...installation, things, ofKind: byKind(things), total: totalOf(things), counts })
 }
 
 interface Restricting {

@@ -32,6 +32,8 @@ export interface Thing {
   readonly path?: readonly PathItem[]
   readonly medium?: Medium
   readonly pointer: string
+  /** Fields written as `unknown`: said to be open, so that nothing said of others fills them. */
+  readonly saidUnknown?: readonly string[]
   /** Set on the one more thing, not listed, that a rule is asked of where a count is not complete. */
   readonly unlisted?: true
 }

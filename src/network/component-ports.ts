@@ -65,5 +65,5 @@ function countOf(thing: Thing): { readonly low: number; readonly high: number } 
 function portAt(thing: Thing, port: string, openEnd?: MissingFact): readonly ComponentPort[] {
   const medium = portsOf(thing.kind).mediumOf(port)
   if (medium === undefined) return []
-  return [{ port, group: mediumGroup(medium), ...(openEnd === undefined ? {} : { openEnd }) }]
+  return [openEnd === undefined ? { port, group: mediumGroup(medium) } : { port, group: mediumGroup(medium), openEnd }]
 }

@@ -2,7 +2,7 @@ import { MultiUndirectedGraph } from 'graphology'
 import { media, mediumGroup, portsOf, type Installation, type Thing } from '../model/index.js'
 import { portsOfComponent } from './component-ports.js'
 import { alongLine, intoUnknown, throughUnlisted, type Passage } from './passage.js'
-import type { PortGraph, PortNode } from './port-graph.js'
+import type { Link, PortGraph, PortNode } from './port-graph.js'
 import { portsOnLines, segmentsOf, type LinePort, type Segment } from './segments.js'
 import { unlistedCrossings } from './unlisted-crossings.js'
 import { waysThrough } from './ways-through.js'
@@ -22,14 +22,25 @@ export function drawGraph(installation: Installation): PortGraph {
   for (const segment of segments) addSegment(graph, segment, installation)
   for (const { kind, groups } of unlistedCrossings(installation))
     join(graph, [beyond(groups[0]), beyond(groups[1])], throughUnlisted(kind))
-  return {
-    node: (name) => (graph.hasNode(name) ? graph.getNodeAttributes(name) : undefined),
-    portsOf: (component) => ports.get(component) ?? [],
-    forEachPassage: (node, visit) => {
-      graph.forEachEdge(node, (_edge, passage, source, target) => {
-        visit(passage, source === node ? target : source)
-      })
-    },
+  return { node: nodesIn(graph), portsOf: (component) => ports.get(component) ?? [], linksAt: linksIn(graph) }
+}
+
+function nodesIn(graph: Graph): PortGraph['node'] {
+  return (name) => (graph.hasNode(name) ? graph.getNodeAttributes(name) : undefined)
+}
+
+/** Gathers the links of a port when it is first come to: many questions walk over the same ports. */
+function linksIn(graph: Graph): PortGraph['linksAt'] {
+  const gathered = new Map<string, readonly Link[]>()
+  return (node) => {
+    const found = gathered.get(node)
+    if (found !== undefined) return found
+    const links: Link[] = []
+    graph.forEachEdge(node, (_edge, passage, source, target) => {
+      links.push({ passage, to: source === node ? target : source })
+    })
+    gathered.set(node, links)
+    return links
   }
 }
 
@@ -72,5 +83,5 @@ function addNode(graph: Graph, node: PortNode): PortNode {
 
 /** Joins two ports. A passage from a port to itself leads nowhere and is left out. */
 function join(graph: Graph, [from, to]: readonly [string, string], passage: Passage): void {
-  if (from !== to && graph.hasNode(from) && graph.hasNode(to)) graph.addUndirectedEdge(from, to, passage)
+  if (from !== to) graph.addUndirectedEdge(from, to, passage)
 }

@@ -4,7 +4,7 @@ import type { Network } from './open-network.js'
 import { reachesWithout } from './reaches-without.js'
 import type { IsTarget, Search } from './search.js'
 import type { Start } from './start.js'
-import type { Told } from './told.js'
+import { eitherTold, type Told } from './told.js'
 
 /** Whether every way passes something, and whether there is a way at all. */
 export interface EveryWayAnswer extends NetworkAnswer {
@@ -13,7 +13,7 @@ export interface EveryWayAnswer extends NetworkAnswer {
 }
 
 /** What every way should pass, and which ways count. */
-export interface Passing extends Omit<Search, 'things'> {
+export interface Passing extends Search {
   /** A component that is gone through, or a line. Where it cannot be told, the answer is the fact that would tell. */
   readonly passes: (thing: Thing) => Told
 }
@@ -36,25 +36,15 @@ export interface Passing extends Omit<Search, 'things'> {
  */
 export function everyWayPasses(network: Network, from: Start, isTarget: IsTarget, passing: Passing): EveryWayAnswer {
   const { passes, ...search } = passing
+  const barred = (thing: Thing): Told => eitherTold(passes(thing), search.things?.(thing) ?? false)
   const any = reachesWithout(network, from, isTarget, search)
-  const round = reachesWithout(network, from, isTarget, { ...search, things: passes })
+  const round = reachesWithout(network, from, isTarget, { ...search, things: barred })
   const told = {
     truth: opposite(round.truth),
     reached: any.truth,
     missing: round.missing,
     visited: any.visited + round.visited,
   }
-  switch (round.truth) {
-    case -1:
-      return { ...told, witness: any.truth === 1 ? any.witness : [] }
-    case 0:
-    case 1:
-      return { ...told, witness: round.witness }
-    default:
-      return neverTruth(round.truth)
-  }
-}
-
-function neverTruth(truth: never): never {
-  throw new TypeError(`no such truth: ${String(truth)}`)
+  if (round.truth !== -1) return { ...told, witness: round.witness }
+  return { ...told, witness: any.truth === 1 ? any.witness : [] }
 }

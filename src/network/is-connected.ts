@@ -1,7 +1,5 @@
 import type { NetworkAnswer } from './network-answer.js'
 import type { Network } from './open-network.js'
-import type { Passage } from './passage.js'
-import type { PortGraph } from './port-graph.js'
 import { startPorts, type Start } from './start.js'
 import type { MissingFact } from './told.js'
 
@@ -19,19 +17,11 @@ export function isConnected(network: Network, from: Start): NetworkAnswer {
   const open: MissingFact[] = [...start.missing]
   let visited = 0
   for (const port of start.ports) {
-    const passages = passagesAt(graph, port)
-    visited += passages.length
-    const line = passages.find(({ owner }) => owner?.path !== undefined)?.owner
+    const links = graph.linksAt(port)
+    visited += links.length
+    const line = links.find(({ passage }) => passage.owner?.path !== undefined)?.passage.owner
     if (line !== undefined) return { truth: 1, witness: [port, line.id], missing: [], visited }
-    open.push(...passages.flatMap(({ unknown }) => unknown ?? []))
+    open.push(...links.flatMap(({ passage }) => passage.unknown ?? []))
   }
   return { truth: open.length > 0 ? 0 : -1, witness: [], missing: open, visited }
-}
-
-function passagesAt(graph: PortGraph, port: string): readonly Passage[] {
-  const passages: Passage[] = []
-  graph.forEachPassage(port, (passage) => {
-    passages.push(passage)
-  })
-  return passages
 }

@@ -12,9 +12,16 @@ export interface PortNode {
   readonly group: string
 }
 
+/** A passage as seen from one of its ports. */
+export interface Link {
+  readonly passage: Passage
+  /** Name of the port it leads to. */
+  readonly to: string
+}
+
 /** The installation as ports and the passages between them. */
 export interface PortGraph {
   readonly node: (name: string) => PortNode | undefined
   readonly portsOf: (component: string) => readonly PortNode[]
-  readonly forEachPassage: (node: string, visit: (passage: Passage, other: string) => void) => void
+  readonly linksAt: (node: string) => readonly Link[]
 }

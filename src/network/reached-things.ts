@@ -49,13 +49,10 @@ function linesPassed(
   sure: Walk,
   barriers: Barriers,
 ): { readonly lines: readonly Thing[]; readonly visited: number } {
-  const lines = new Set<Thing>()
-  let visited = 0
-  for (const name of sure.reached.keys()) {
-    graph.forEachPassage(name, (passage) => {
-      visited += 1
-      if (passage.owner?.path !== undefined && bars(passage, barriers) === false) lines.add(passage.owner)
-    })
-  }
-  return { lines: [...lines], visited }
+  const links = [...sure.reached.keys()].flatMap((name) => graph.linksAt(name))
+  const lines = links.flatMap(({ passage }) => {
+    const { owner } = passage
+    return owner?.path !== undefined && bars(passage, barriers) === false ? [owner] : []
+  })
+  return { lines: [...new Set(lines)], visited: links.length }
 }

@@ -1,4 +1,4 @@
-import { countsInAll, mediumGroup, portsOf, type Installation, type KindSpec } from '../model/index.js'
+import { mediumGroup, portsOf, type Installation, type KindSpec } from '../model/index.js'
 
 /** A kind that joins two groups of media and of which there may be more than are listed. */
 export interface Crossing {
@@ -29,14 +29,13 @@ function groupOf(kind: KindSpec, port: string): string | undefined {
 }
 
 /** Whether no stated count says that all of a kind are listed. */
-function mayBeMore(kind: KindSpec, { counts, ofKind, things, model }: Installation): boolean {
-  const names = [kind.name, ...kind.families.map((family) => family.name)]
-  const listedOf = (name: string): number =>
-    (model.kindsIn.get(name) ?? [name]).reduce((sum, each) => sum + (ofKind.get(each)?.length ?? 0), 0)
-  const allListed = (name: string, listed: () => number): boolean => {
+function mayBeMore(kind: KindSpec, { counts, ofKind, total, model }: Installation): boolean {
+  const isListedWhole = (name: string, listed: number): boolean => {
     const value = counts.get(name)?.value
-    return value?.type === 'quantity' && listed() >= value.high
+    return value?.type === 'quantity' && listed >= value.high
   }
-  if (names.some((name) => allListed(name, () => listedOf(name)))) return false
-  return !allListed('all', () => [...things.values()].filter(countsInAll).length)
+  const listedAs = (name: string): number =>
+    (model.kindsIn.get(name) ?? []).reduce((sum, each) => sum + (ofKind.get(each)?.length ?? 0), 0)
+  const names = [kind.name, ...kind.families.map((family) => family.name)]
+  return !isListedWhole('all', total) && !names.some((name) => isListedWhole(name, listedAs(name)))
 }

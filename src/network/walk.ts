@@ -1,5 +1,5 @@
 import type { Passage } from './passage.js'
-import type { PortGraph, PortNode } from './port-graph.js'
+import type { Link, PortGraph, PortNode } from './port-graph.js'
 
 /** How a port was come to. */
 export interface Step {
@@ -24,20 +24,27 @@ interface Gait {
 /** Walks outward from some ports, each port once: the cost is the number of passages. */
 export function walk(graph: PortGraph, starts: readonly string[], { passable, isGoal }: Gait): Walk {
   const reached = new Map<string, Step | undefined>(starts.map((start) => [start, undefined]))
-  const queue = [...reached.keys()]
   let visited = 0
-  // The queue grows while it is read.
-  for (const at of queue) {
+  // A map gives its keys in the order of adding, those added while it is read included: it is the queue as well.
+  for (const at of reached.keys()) {
     const node = graph.node(at)
     if (node !== undefined && isGoal?.(node) === true) return { reached, found: at, visited }
-    graph.forEachPassage(at, (passage, to) => {
-      visited += 1
-      if (reached.has(to) || !passable(passage, to)) return
-      reached.set(to, { from: at, passage })
-      queue.push(to)
-    })
+    const links = graph.linksAt(at)
+    visited += links.length
+    stepOn(at, links, reached, passable)
   }
   return { reached, visited }
+}
+
+function stepOn(
+  from: string,
+  links: readonly Link[],
+  reached: Map<string, Step | undefined>,
+  passable: Gait['passable'],
+): void {
+  for (const { passage, to } of links) {
+    if (!reached.has(to) && passable(passage, to)) reached.set(to, { from, passage })
+  }
 }
 
 /** A port on a way, with the passage that led to it. */

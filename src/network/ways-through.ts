@@ -31,12 +31,18 @@ type Pair = readonly [ComponentPort, ComponentPort]
 
 function pairsOf(thing: Thing, way: Way, ports: readonly ComponentPort[]): readonly Pair[] {
   const [one, other] = way.between
+  if (!one.endsWith('*') && !other.endsWith('*')) return pairOf(named(one, ports), named(other, ports))
   const starts = matching(thing, one, ports)
   const ends = matching(thing, other, ports)
   if (starts.length <= 1) return starts.flatMap((from) => ends.map((to): Pair => [from, to]))
   if (ends.length <= 1) return ends.flatMap((to) => starts.map((from): Pair => [from, to]))
   return chained([...new Set([...starts, ...ends])])
 }
+
+const named = (name: string, ports: readonly ComponentPort[]): ComponentPort | undefined =>
+  ports.find(({ port }) => port === name)
+const pairOf = (from?: ComponentPort, to?: ComponentPort): readonly Pair[] =>
+  from === undefined || to === undefined ? [] : [[from, to]]
 
 /** Joins many ports with few passages: each with the next. */
 function chained(ports: readonly ComponentPort[]): readonly Pair[] {

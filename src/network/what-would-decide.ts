@@ -32,17 +32,10 @@ export function whatWouldDecide(graph: PortGraph, sure: Walk, isTarget: IsTarget
 
 /** The open questions between what is surely reached and what lies outside of it. */
 export function openQuestions(graph: PortGraph, sure: Walk, search: Search, counts: (to: string) => boolean): Deciding {
-  const missing: MissingFact[] = []
-  let visited = 0
-  for (const name of sure.reached.keys()) {
-    graph.forEachPassage(name, (passage, to) => {
-      visited += 1
-      if (sure.reached.has(to) || !counts(to)) return
-      const told = blocks(passage, search)
-      if (typeof told === 'object') missing.push(told)
-    })
-  }
-  return { missing, visited }
+  const links = [...sure.reached.keys()].flatMap((name) => graph.linksAt(name))
+  const leading = links.filter(({ to }) => !sure.reached.has(to) && counts(to))
+  const missing = leading.map(({ passage }) => blocks(passage, search)).filter((told) => typeof told === 'object')
+  return { missing, visited: links.length }
 }
 
 function untoldTargets(graph: PortGraph, sure: Walk, isTarget: IsTarget): readonly MissingFact[] {

@@ -45,7 +45,7 @@ export const ruleShape = z.strictObject({
 
 export const sourceShape = z.strictObject({
   title: words,
-  family: z.enum(['residential', 'mechanical', 'fuel-gas', 'plumbing', 'electrical', 'pressure-vessel', 'any']),
+  family: z.enum(['residential', 'mechanical', 'fuel-gas', 'plumbing', 'electrical', 'none']),
   note: z.optional(words),
 })
 

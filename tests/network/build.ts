@@ -51,6 +51,7 @@ export function installationOf({ parts, runs, counts = {} }: House): Installatio
     units: 'ip',
     things,
     ofKind: byKind(things),
+    total: things.size,
     counts: new Map(Object.entries(counts).map(([name, count]) => [name, entry(valueOf(count))])),
     removed: [],
     approved: [],
@@ -89,7 +90,7 @@ function itemOf(item: string, { atEnd, kinds }: { atEnd: boolean; kinds: Readonl
   if (item === 'unknown') return { type: 'unknown' }
   const [component = '', port = ''] = item.split('.')
   if (atEnd) return { type: 'port', component, port }
-  const [enter, leave] =
-    port === '' ? (testModel.kinds.get(kinds.get(component) ?? '')?.through ?? ['in', 'out']) : port.split('-')
-  return { type: 'through', component, enter: enter ?? '', leave: leave ?? '' }
+  const written = port === '' ? testModel.kinds.get(kinds.get(component) ?? '')?.through : port.split('-')
+  const [enter = '', leave = ''] = written ?? ['in', 'out']
+  return { type: 'through', component, enter, leave }
 }

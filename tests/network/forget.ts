@@ -22,11 +22,14 @@ export function forget(house: House, way: number, which: number): House {
     case 4:
       return forgetItem(house, which)
     default:
-      return {
-        ...house,
-        counts: Object.fromEntries(Object.entries(house.counts ?? {}).filter((_count, index) => index !== which % 16)),
-      }
+      return forgetCount(house, which)
   }
+}
+
+function forgetCount({ counts = {}, ...house }: House, which: number): House {
+  const names = Object.keys(counts)
+  const left = names.filter((_name, index) => index !== which % names.length)
+  return { ...house, counts: Object.fromEntries(left.map((name) => [name, counts[name] ?? 0])) }
 }
 
 /** A component that goes unlisted leaves `unknown` in the paths. */

@@ -17,10 +17,8 @@ export function oracleReaches(house: House, kind: string, refusing: Refusing): b
   const reached = new Set(['B1.supply', 'B1.return', 'B1.relief'])
   for (let size = -1; size !== reached.size;) {
     size = reached.size
-    for (const [from, to] of pairs) {
-      if (reached.has(from)) reached.add(to)
-      if (reached.has(to)) reached.add(from)
-    }
+    const touched = pairs.filter((pair) => pair.some((port) => reached.has(port)))
+    for (const port of touched.flat()) reached.add(port)
   }
   return [...reached].some((port) => house.parts.some((each) => each.id === port.split('.')[0] && each.kind === kind))
 }
@@ -34,13 +32,17 @@ function piecesOf(path: readonly string[]): readonly (readonly [string, string])
   return ports.flatMap((port, index) => (index % 2 === 0 ? [[port, ports[index + 1]!] as const] : []))
 }
 
-function openWays({ id, kind, values = {} }: Part, refusing: Refusing): readonly (readonly [string, string])[] {
-  if (kind === refusing.kind) return []
-  const branches = Array.from({ length: Number(values.branches ?? 0) }, (_each, index) => `branch${index + 1}`)
+function openWays(each: Part, refusing: Refusing): readonly (readonly [string, string])[] {
+  const { id, kind, values = {} } = each
+  if (isRefused(each, refusing)) return []
+  const branches = Array.from({ length: Number(values.branches ?? 0) }, (_branch, index) => `branch${index + 1}`)
   if (kind === 'header') return branches.map((branch) => [`${id}.main`, `${id}.${branch}`])
   if (kind === 'manifold') return branches.map((branch) => [`${id}.branch1`, `${id}.${branch}`])
+  return testModel.kinds.get(kind)!.ways.map(({ between: [one, other] }) => [`${id}.${one}`, `${id}.${other}`])
+}
+
+function isRefused({ kind, values = {} }: Part, refusing: Refusing): boolean {
   const shuts = kind === 'zoneValve' || (kind === 'stopValve' && values.locked !== 'open')
   const checks = ['checkValve', 'backflow'].includes(kind) || (kind === 'pump' && values.checkBuiltIn === 'yes')
-  if ((refusing.closes === true && shuts) || (refusing.checks === true && checks)) return []
-  return testModel.kinds.get(kind)!.ways.map(({ between: [one, other] }) => [`${id}.${one}`, `${id}.${other}`])
+  return kind === refusing.kind || (refusing.closes === true && shuts) || (refusing.checks === true && checks)
 }

@@ -42,30 +42,36 @@ function lockedOpen(thing: Thing): Told {
 }
 
 export const starts = [water, { component: 'B1', port: 'supply' }, { component: 'B1', port: 'condensate' }] as const
-const targets: readonly { readonly is: (thing: Thing, port: string) => Told; readonly kinds: readonly string[] }[] = [
-  { is: isKind('relief'), kinds: ['relief'] },
-  { is: isKind('service'), kinds: ['service'] },
-  { is: isIronDrain, kinds: ['drain'] },
-  { is: (thing, port) => thing.kind.name === 'tee' && port === 'branch', kinds: ['tee'] },
+const [boiler, supply, condensate] = starts
+
+interface Question {
+  readonly from: (typeof starts)[number]
+  readonly target: (thing: Thing, port: string) => Told
+  readonly kind: string
+}
+
+const questions: readonly Question[] = [
+  { from: boiler, target: isKind('relief'), kind: 'relief' },
+  { from: supply, target: isKind('service'), kind: 'service' },
+  { from: boiler, target: (thing, port) => thing.kind.name === 'tee' && port === 'branch', kind: 'tee' },
+  { from: condensate, target: isIronDrain, kind: 'drain' },
 ]
 
 /** All answers about a house that the laws compare: truths by question, and reached things. */
 export function answersOf(network: Network, house: House) {
-  const asked = starts.flatMap((from) =>
-    targets.flatMap((target) => barrierSets.map((barriers) => ({ from, target, barriers }))),
-  )
-  const truths = asked.flatMap(({ from, target, barriers }) => {
-    const allListed = target.kinds.every(
-      (kind) => (house.counts?.[kind] ?? Infinity) <= house.parts.filter((part) => part.kind === kind).length,
-    )
-    const { things: _things, ...plain } = { ...barriers, allListed }
-    const reaches = reachesWithout(network, from, target.is, { ...barriers, allListed })
-    const passes = everyWayPasses(network, from, target.is, {
-      ...plain,
-      passes: isKind('pump', 'backflow', 'neutralizer'),
-    })
+  const asked = questions.flatMap((question) => barrierSets.map((barriers) => ({ ...question, barriers })))
+  const truths = asked.flatMap(({ from, target, kind, barriers }) => {
+    const search = { ...barriers, allListed: isAllListed(house, kind) }
+    const reaches = reachesWithout(network, from, target, search)
+    const passing = { ...search, passes: isKind('pump', 'backflow', 'neutralizer') }
+    const passes = everyWayPasses(network, from, target, passing)
     return [reaches.truth, passes.truth, passes.reached]
   })
   const reached = starts.flatMap((from) => barrierSets.map((barriers) => reachedThings(network, from, barriers)))
   return { truths, reached }
+}
+
+function isAllListed({ counts = {}, parts, runs }: House, kind: string): boolean {
+  const listed = parts.filter((part) => part.kind === kind).length
+  return listed >= (counts[kind] ?? Infinity) || parts.length + runs.length >= (counts.all ?? Infinity)
 }

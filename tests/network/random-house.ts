@@ -30,15 +30,16 @@ export function anyHouse(drawn: Drawn): fc.Arbitrary<House> {
       parts: fc.array(anyPart, { minLength: 1, maxLength: 11 }),
       order: fc.array(fc.nat(), { minLength: 60, maxLength: 60 }),
       leave: fc.array(fc.boolean(), { minLength: 60, maxLength: 60 }),
-      counted: fc.boolean(),
+      counted: fc.constantFrom('by kind', 'in all', 'not'),
     })
     .map(({ parts: loose, order, leave, counted }) => {
       const parts = [part('B1', 'boiler'), ...loose.map((each, index) => partOf(each, `P${index}`, drawn))]
       const ports = shuffled(parts.flatMap(portsOfPart), order)
       const { runs, rest } = joined(ports, leave, drawn)
       const capped = rest.filter((_port, index) => drawn === 'every' || leave[59 - index] === true)
-      const counts = counted ? countsOf(parts) : {}
-      return { parts: parts.map((each) => cappedPart(each, capped)), runs: merged(runs, leave), counts }
+      const lines = merged(runs, leave)
+      const counts = countsOf(counted, parts, lines)
+      return { parts: parts.map((each) => cappedPart(each, capped)), runs: lines, counts }
     })
 }
 
@@ -72,29 +73,26 @@ function shuffled(ports: readonly Port[], order: readonly number[]): readonly Po
     .map(({ port }) => port)
 }
 
+interface Joined {
+  readonly runs: readonly Run[]
+  readonly rest: readonly Port[]
+}
+
 /** Joins neighbors of one group of media two by two and leaves some alone. */
-function joined(
-  ports: readonly Port[],
-  leave: readonly boolean[],
-  drawn: Drawn,
-): { runs: readonly Run[]; rest: readonly Port[] } {
-  const runs: Run[] = []
-  const rest: Port[] = []
-  for (const name of new Set(ports.map(({ medium }) => mediumGroup(medium)))) {
-    const group = ports.filter(({ medium }) => mediumGroup(medium) === name)
-    for (let at = 0; at < group.length; at += 2) {
-      const [from, to] = [group[at]!, group[at + 1]]
-      const alone = to === undefined || (at % 6 === 4 && leave[(at + runs.length) % leave.length] === true)
-      if (alone) rest.push(from, ...(to === undefined ? [] : [to]))
-      else
-        runs.push({
-          id: `L${runs.length}`,
-          medium: from.medium,
-          path: pathOf(from, to, drawn === 'some' && at % 10 === 8),
-        })
-    }
-  }
+function joined(ports: readonly Port[], leave: readonly boolean[], drawn: Drawn): Joined {
+  const groups = [...new Set(ports.map(({ medium }) => mediumGroup(medium)))]
+  const pairs = groups.flatMap((name) => pairsOf(ports.filter(({ medium }) => mediumGroup(medium) === name)))
+  const isAlone = (index: number): boolean => index % 3 === 2 && leave[index % leave.length] === true
+  const runs = pairs.flatMap(([from, to], index) => {
+    if (to === undefined || isAlone(index)) return []
+    return [{ id: `L${index}`, medium: from.medium, path: pathOf(from, to, drawn === 'some' && index % 5 === 4) }]
+  })
+  const rest = pairs.flatMap(([from, to], index) => (to === undefined ? [from] : isAlone(index) ? [from, to] : []))
   return { runs, rest }
+}
+
+function pairsOf(ports: readonly Port[]): readonly (readonly [Port, Port | undefined])[] {
+  return ports.flatMap((port, index) => (index % 2 === 0 ? [[port, ports[index + 1]] as const] : []))
 }
 
 function pathOf(from: Port, to: Port, gap: boolean): readonly string[] {
@@ -130,6 +128,8 @@ function cappedPart(each: Part, capped: readonly Port[]): Part {
   return ports.length === 0 ? each : { ...each, capped: ports }
 }
 
-function countsOf(parts: readonly Part[]): Readonly<Record<string, number>> {
+function countsOf(counted: string, parts: readonly Part[], runs: readonly Run[]): Readonly<Record<string, number>> {
+  if (counted === 'not') return {}
+  if (counted === 'in all') return { all: parts.length + runs.length }
   return Object.fromEntries(names.map((name) => [name, parts.filter(({ kind }) => kind === name).length]))
 }

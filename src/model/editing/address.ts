@@ -118,7 +118,7 @@ function longer(place: ThingPlace, than: ThingPlace | undefined): boolean {
 function refuseAddress(document: PlainMap, model: Model, address: string): Refused {
   const things = listSections.flatMap((section) => placesIn(document, section)).map(addressOf)
   const sections = [...listSections, ...frameKeys, ...singletonsOf(model).map((kind) => kind.name)]
-  const id = address.startsWith('state ') ? address : (cut(address, '.')[0].split('/', 1)[0] ?? address)
+  const [id = address] = address.split(/[./]/, 1)
   return refuseName('unknown-id', `Nothing in the document is called "${id}".`, id, [...things, ...sections])
 }
 

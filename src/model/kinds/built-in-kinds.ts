@@ -30,6 +30,7 @@ import { panelRadiator } from './panel-radiator.js'
 import { potableCheck } from './potable-check.js'
 import { potableExpansionTank } from './potable-expansion-tank.js'
 import { potableStop } from './potable-stop.js'
+import { potableTee } from './potable-tee.js'
 import { pressureGauge } from './pressure-gauge.js'
 import { reading } from './reading.js'
 import { reliefValve } from './relief-valve.js'
@@ -74,6 +75,7 @@ export const builtInKinds: readonly KindSpec[] = Object.freeze([
   waterService,
   potableStop,
   potableCheck,
+  potableTee,
   backflowPreventer,
   fillValve,
   chimneyFlue,

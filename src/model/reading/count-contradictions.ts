@@ -10,6 +10,10 @@ export function countsInAll(thing: Thing): boolean {
   return counted.includes(thing.kind.section)
 }
 
+export function totalOf(things: ReadonlyMap<string, Thing>): number {
+  return [...things.values()].filter(countsInAll).length
+}
+
 /** More listed than stated. Assumed things only fill gaps, so they contradict nothing. */
 export function countContradictions(things: ReadonlyMap<string, Thing>, counts: ReadonlyMap<string, Entry>, model: Model): readonly Contradiction[] {
   const listed = [...things.values()].filter((thing) => thing.standing === 'stated')

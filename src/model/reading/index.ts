@@ -1,7 +1,7 @@
 export { readInstallation, UnreadableInstallation } from './read-or-throw.js'
 export { byKind, tryReadInstallation, type InstallationRead } from './read-installation.js'
 export { readEquipment, type Equipment, type EquipmentRead } from './read-equipment.js'
-export { countsInAll } from './count-contradictions.js'
+export { countsInAll, totalOf } from './count-contradictions.js'
 export { nearestIn, problemList, type ProblemList, type Steps } from './problems.js'
 export { readEntry } from './read-entry.js'
 export { describe, isMap, listAt, mapAt, textOf } from './shapes.js'

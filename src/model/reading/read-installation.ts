@@ -5,7 +5,7 @@ import { media } from '../ports.js'
 import type { Problem } from '../problem.js'
 import type { Thing } from '../thing.js'
 import { checkLinks } from './check-links.js'
-import { countContradictions } from './count-contradictions.js'
+import { countContradictions, totalOf } from './count-contradictions.js'
 import { nearestIn, problemList, type ProblemList, type Steps } from './problems.js'
 import { equip, type Equipment } from './read-equipment.js'
 import { readApproved, readCounts, readKept, readPhase, type Kept } from './read-frame.js'
@@ -59,7 +59,7 @@ export function tryReadInstallation(document: unknown, model: Model, equipment: 
   const frame = { ...(name === undefined ? {} : { name }), ...(phase === undefined ? {} : { phase }) }
   return {
     ok: true,
-    installation: Object.freeze({ model, ...frame, units, things: withPaths, ofKind: byKind(withPaths), counts, removed, approved, contradictions }),
+    installation: Object.freeze({ model, ...frame, units, things: withPaths, ofKind: byKind(withPaths), total: totalOf(withPaths), counts, removed, approved, contradictions }),
   }
 }
 
@@ -181,7 +181,7 @@ function withWork(thing: Thing, kept: Kept | undefined): { readonly thing: Thing
   const own = thing.entries.work
   const listed = inList ? ({ value: { type: 'word', word: 'kept' }, text: 'kept', standing: thing.standing, evidence: [], pointer: kept.pointer } as const) : undefined
   if (own === undefined || (listed !== undefined && own.standing !== 'stated')) {
-    const work = listed ?? kept.others
+    const work = listed ?? (thing.saidUnknown?.includes('work') === true ? undefined : kept.others)
     return { thing: work === undefined ? thing : { ...thing, entries: { ...thing.entries, work } } }
   }
   if (listed === undefined || (own.value.type === 'word' && own.value.word === 'kept')) return { thing }

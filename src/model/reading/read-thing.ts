@@ -41,8 +41,13 @@ export function readThing(id: string, kind: KindSpec, raw: Readonly<Record<strin
     const found = readParts(list, part, raw[list], { ...reading, owner: bare })
     return found === undefined ? [] : [{ list, ...found }]
   })
-  const thing: Thing = { ...bare, entries, parts: Object.fromEntries(parts.map(({ list, partList }) => [list, partList])) }
+  const saidUnknown = [...fields.keys()].filter((field) => isUnknown(raw[field]))
+  const thing: Thing = { ...bare, ...(saidUnknown.length === 0 ? {} : { saidUnknown }), entries, parts: Object.fromEntries(parts.map(({ list, partList }) => [list, partList])) }
   return [thing, ...parts.flatMap(({ things }) => things)]
+}
+
+function isUnknown(value: unknown): boolean {
+  return textOf(isMap(value) ? value.value : value) === 'unknown'
 }
 
 /** Entries of every field that is written, groups opened. */

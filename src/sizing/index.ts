@@ -1,0 +1,8 @@
+export { columnPressure } from './column-pressure.js'
+export { equivalentVentLength } from './equivalent-vent-length.js'
+export { densestMixture, type Glycol } from './glycol.js'
+export { glycolDensity } from './glycol-density.js'
+export { glycolMassFraction } from './glycol-mass-fraction.js'
+export type { Sized, Step } from './sized.js'
+export { transformerLoad } from './transformer-load.js'
+export { waterDensity } from './water-density.js'
