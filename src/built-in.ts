@@ -5,6 +5,8 @@ import { definePlugin, type Plugin, type SourceData } from './rulebook/index.js'
 
 const rules: Readonly<Record<string, unknown>> = packed.rules
 
+const families: readonly SourceData['family'][] = ['residential', 'mechanical', 'fuel-gas', 'plumbing', 'electrical', 'none']
+
 /** Our kinds, facts, checks and rules, put together by the contract that every plugin uses. */
 export const builtIn: Plugin = definePlugin({
   name: 'base',
@@ -21,8 +23,6 @@ export const builtIn: Plugin = definePlugin({
 function sourcesIn(raw: Readonly<Record<string, { readonly title: string; readonly family: string; readonly note?: string }>>): Readonly<Record<string, SourceData>> {
   return Object.fromEntries(Object.entries(raw).map(([name, source]) => [name, { ...source, family: familyOf(source.family) }]))
 }
-
-const families: readonly SourceData['family'][] = ['residential', 'mechanical', 'fuel-gas', 'plumbing', 'electrical', 'none']
 
 function familyOf(word: string): SourceData['family'] {
   return families.find((family) => family === word) ?? 'none'

@@ -13,7 +13,7 @@ export { defineModel, type AnswerField, type InverseReference, type Model } from
 export { everyComponent, everyLine, fieldsOfEvery } from './every-thing.js'
 export type * from './written.js'
 export * from './reading/index.js'
-export { media, mediaMeet, mediumGroup, portsOf, type Ports } from './ports.js'
+export { groupsMeeting, media, mediaMeet, mediumGroup, portsOf, type Ports } from './ports.js'
 export { restrict, type Keep } from './restrict.js'
 export { applyEdits, forgettable, type Edit, type Edited, type ForgetEdit, type InsertEdit, type PlainMap, type RemoveEdit, type SetEdit } from './editing/index.js'
 export * from './kinds/index.js'

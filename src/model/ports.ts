@@ -38,5 +38,10 @@ export function mediaMeet(line: Medium, port: Medium): boolean {
   return port === 'eitherWater' ? water : mediumGroup(line) === mediumGroup(port)
 }
 
+/** The groups that a port of a group can belong to: one that suits either water may stand in both. */
+export function groupsMeeting(group: string): readonly string[] {
+  return group === 'eitherWater' ? [mediumGroup('heatingWater'), mediumGroup('potableCold')] : [group]
+}
+
 /** What a line can carry. */
 export const media = Object.keys(groups).filter((name): name is Medium => Object.hasOwn(groups, name) && name !== 'eitherWater')

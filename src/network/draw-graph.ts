@@ -1,5 +1,5 @@
 import { MultiUndirectedGraph } from 'graphology'
-import { media, mediumGroup, portsOf, type Installation, type Thing } from '../model/index.js'
+import { groupsMeeting, media, mediumGroup, portsOf, type Installation, type Thing } from '../model/index.js'
 import { portsOfComponent } from './component-ports.js'
 import { alongLine, intoUnknown, throughUnlisted, type Passage } from './passage.js'
 import type { Link, PortGraph, PortNode } from './port-graph.js'
@@ -54,7 +54,9 @@ function addComponent(graph: Graph, thing: Thing, drawn: ReadonlySet<string> = n
     addNode(graph, { name: portName(thing.id, port), component: thing, port, group }),
   )
   for (const { port, group, openEnd } of ports) {
-    if (openEnd !== undefined) join(graph, [portName(thing.id, port), beyond(group)], intoUnknown(openEnd))
+    if (openEnd === undefined) continue
+    for (const behind of groupsMeeting(group))
+      join(graph, [portName(thing.id, port), beyond(behind)], intoUnknown(openEnd))
   }
   for (const { from, to, passage } of waysThrough(thing, ports))
     join(graph, [portName(thing.id, from.port), portName(thing.id, to.port)], passage)
@@ -81,7 +83,6 @@ function addNode(graph: Graph, node: PortNode): PortNode {
   return node
 }
 
-/** Joins two ports. A passage from a port to itself leads nowhere and is left out. */
 function join(graph: Graph, [from, to]: readonly [string, string], passage: Passage): void {
-  if (from !== to) graph.addUndirectedEdge(from, to, passage)
+  graph.addUndirectedEdge(from, to, passage)
 }

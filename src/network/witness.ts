@@ -4,10 +4,9 @@ import type { Station } from './walk.js'
 /** A way as a person walks it: ports at its ends, components between, `unknown` where nobody knows. */
 export function witnessOf(way: readonly Station[], graph: PortGraph): readonly string[] {
   const visits = visitsOf(way, graph)
-  return visits.flatMap((visit, index) => {
-    if (visit.component === undefined) return index > 0 && visits[index - 1]?.component === undefined ? [] : ['unknown']
-    const inside = index > 0 && index < visits.length - 1
-    return inside && visit.ports.length > 1 ? [visit.component] : endsOf(visit.ports)
+  return visits.flatMap(({ component, ports }, index) => {
+    if (component === undefined) return ['unknown']
+    return index > 0 && index < visits.length - 1 ? [component] : endsOf(ports)
   })
 }
 

@@ -6,8 +6,8 @@ import { endOf, startOf, wayOfWriting } from './node-text.js'
 /** Where a text is no YAML. */
 export interface Broken {
   readonly broken: readonly Mistake[]
-  /** Lines at and beside such places: the tree is a guess there, and what seems wrong in it may be right. */
-  readonly doubtful: ReadonlySet<number>
+  /** The tree is a guess around such places: what seems wrong in it there may be right. */
+  readonly isDoubtful: (mistake: Mistake) => boolean
 }
 
 /** Tells one mistake a line: the parser tells one slip several times. What is not closed is shown where it opens. */
@@ -18,8 +18,22 @@ export function brokenPlaces(document: Document, text: string, positionOf: (at: 
     byLine.set(line, plainer(byLine.get(line), fault))
   }
   const mistakes = [...byLine.values()].map((fault) => ({ ...explainSyntax(fault, text), at: fault.pos[0] }))
-  const doubtful = new Set([...byLine.keys()].flatMap((line) => [line - 1, line, line + 1]))
-  return { broken: mistakes.some(isUnclosed) ? atOpenings(mistakes, document) : mistakes, doubtful }
+  const broken = mistakes.some(isUnclosed) ? atOpenings(mistakes, document) : mistakes
+  const first = mistakes.reduce((least, { at }) => Math.min(least, at), Infinity)
+  return { broken, isDoubtful: (mistake) => isDoubtful(mistake, first, positionOf(mistake.at).line, byLine) }
+}
+
+function isDoubtful(mistake: Mistake, first: number, line: number, broken: ReadonlyMap<number, Fault>): boolean {
+  switch (mistake.code) {
+    case 'duplicate-key':
+      return mistake.at > first
+    case 'empty-value':
+    case 'key-not-text':
+    case 'key-without-value':
+      return [line - 1, line, line + 1].some((near) => broken.has(near))
+    default:
+      return broken.has(line)
+  }
 }
 
 // The scan has refused these marks and stray commas already; how they are misused besides is no help.

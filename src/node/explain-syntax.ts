@@ -1,6 +1,5 @@
 import type { ErrorCode } from 'yaml'
-import { excerpt } from './mistake.js'
-import type { Wrong } from './judge-key.js'
+import { excerpt, type Wrong } from './mistake.js'
 
 /** A place that is no YAML, as the parser tells it. */
 export interface Fault {
@@ -23,7 +22,11 @@ export function explainSyntax(fault: Fault, text: string): Wrong {
     case 'BAD_SCALAR_START':
       return { code: 'unquoted-start', message: `A text that begins with "${text.charAt(at)}" is written in quotes.` }
     case 'BAD_DQ_ESCAPE':
-      return { code: 'unknown-escape', message: 'In double quotes a backslash changes the next letter, and this one is not known: write "\\\\" for a backslash, or use single quotes.' }
+      return {
+        code: 'unknown-escape',
+        message:
+          'In double quotes a backslash changes the next letter, and this one is not known: write "\\\\" for a backslash, or use single quotes.',
+      }
     case 'KEY_OVER_1024_CHARS':
       return { code: 'key-too-long', message: 'A key has at most 1024 characters.' }
     case 'BAD_INDENT':
@@ -44,19 +47,39 @@ function runsOn(beginning: string): string {
 
 function inText(beginning: string): Wrong {
   if (/^[-?]\s/.test(beginning)) return listInText(beginning.charAt(0))
-  return { code: 'unquoted-colon', message: 'Text with ": " in it is written in quotes; a new key needs a comma or a line of its own.' }
+  return {
+    code: 'unquoted-colon',
+    message: 'Text with ": " in it is written in quotes; a new key needs a comma or a line of its own.',
+  }
 }
 
 function listInText(mark: string): Wrong {
-  return { code: 'unquoted-start', message: `A text that begins with "${mark} " is written in quotes; a list begins on the next line, or stands in brackets.` }
+  return {
+    code: 'unquoted-start',
+    message: `A text that begins with "${mark} " is written in quotes; a list begins on the next line, or stands in brackets.`,
+  }
 }
 
 function missing(fault: Fault, here: string): Wrong {
-  if (fault.message.includes('quote')) return { code: 'unclosed-quote', message: 'This quote is not closed; a text that begins with a quote mark is itself written in quotes.' }
-  if (fault.message.includes('end with a')) return { code: 'unclosed', message: `This bracket is not closed with "${fault.message.slice(-1)}".` }
-  if (fault.message.includes('followed by map values')) return { code: 'key-without-value', message: 'A colon is missing here; a line that belongs to the text above is indented further than its key.' }
-  if (fault.code === 'BAD_INDENT') return { code: 'indentation', message: 'This line does not begin in the column of its neighbors.' }
-  if (fault.message.startsWith('Missing ,')) return { code: 'missing-comma', message: `A comma is missing before "${here}"; a text that begins with a brace is written in quotes.` }
+  if (fault.message.includes('quote'))
+    return {
+      code: 'unclosed-quote',
+      message: 'This quote is not closed; a text that begins with a quote mark is itself written in quotes.',
+    }
+  if (fault.message.includes('end with a'))
+    return { code: 'unclosed', message: `This bracket is not closed with "${fault.message.slice(-1)}".` }
+  if (fault.message.includes('followed by map values'))
+    return {
+      code: 'key-without-value',
+      message: 'A colon is missing here; a line that belongs to the text above is indented further than its key.',
+    }
+  if (fault.code === 'BAD_INDENT')
+    return { code: 'indentation', message: 'This line does not begin in the column of its neighbors.' }
+  if (fault.message.startsWith('Missing ,'))
+    return {
+      code: 'missing-comma',
+      message: `A comma is missing before "${here}"; a text that begins with a brace is written in quotes.`,
+    }
   return unexplained(fault)
 }
 
@@ -65,14 +88,32 @@ function unexpected(fault: Fault, text: string): Wrong {
   const here = text.charAt(at)
   if (fault.message.includes('node end')) return afterEnd(text.slice(Math.max(0, at - 100), at))
   if (fault.message.includes('block-seq-ind')) return listInText('-')
-  if (here === '}' || here === ']') return { code: 'stray-bracket', message: `This "${here}" closes nothing; a text with brackets or braces is written in quotes.` }
+  if (here === '}' || here === ']')
+    return {
+      code: 'stray-bracket',
+      message: `This "${here}" closes nothing; a text with brackets or braces is written in quotes.`,
+    }
   return unexplained(fault)
 }
 
 function afterEnd(before: string): Wrong {
-  if (/[}\]][ \t]*$/.test(before)) return { code: 'unquoted-brace', message: 'More text stands after the closing brace: a text that begins with a brace or bracket is written in quotes.' }
-  if (/["'][ \t]*$/.test(before)) return { code: 'text-after-quote', message: 'More text stands after the closing quote: put the whole text in quotes, of the other kind if it has quotes in it.' }
-  return { code: 'indentation', message: 'This line belongs to nothing above it: begin it in the column of its neighbors, and write a space after a dash.' }
+  if (/[}\]][ \t]*$/.test(before))
+    return {
+      code: 'unquoted-brace',
+      message:
+        'More text stands after the closing brace or bracket: a text that begins with a brace or bracket is written in quotes.',
+    }
+  if (/["'][ \t]*$/.test(before))
+    return {
+      code: 'text-after-quote',
+      message:
+        'More text stands after the closing quote: put the whole text in quotes, of the other kind if it has quotes in it.',
+    }
+  return {
+    code: 'indentation',
+    message:
+      'This line belongs to nothing above it: begin it in the column of its neighbors, and write a space after a dash.',
+  }
 }
 
 function unexplained(fault: Fault): Wrong {

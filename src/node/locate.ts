@@ -37,7 +37,9 @@ export function locatedBy(root: Spot, positionOf: (at: number) => Position): Loc
  * missing is shown at the nearest thing around it. Problems that name a file keep what they say.
  */
 export function withPositions(problems: readonly Problem[], file: string, source: Located): Problem[] {
-  return problems.map((problem) => (problem.file === undefined ? { ...problem, file, ...placeOf(problem, source) } : problem))
+  return problems.map((problem) =>
+    problem.file === undefined ? { ...problem, file, ...placeOf(problem, source) } : problem,
+  )
 }
 
 function placeOf(problem: Problem, source: Located): Position | undefined {

@@ -23,3 +23,8 @@ export function startOf(node: unknown): number {
 export function endOf(node: unknown): number {
   return isNode(node) ? (node.range?.[1] ?? 0) : 0
 }
+
+/** What stands in the text for a node, marks and line ends included. */
+export function sourceOf(node: unknown, text: string): string {
+  return text.slice(startOf(node), endOf(node))
+}

@@ -34,13 +34,24 @@ export function readText(text: string, file: string): ReadText {
   if (foreign !== undefined) return { ok: false, problems: problemsOf([foreign], file, positionOf) }
   const composed = composeText(plain, positionOf)
   const found: Mistake[] = []
-  const read = composed.root === undefined ? undefined : plainData(composed.root, '', { text: plain, positionOf, found })
-  const sound = found.filter((mistake) => !composed.doubtful.has(positionOf(mistake.at).line))
-  const mistakes = [...composed.refused, ...composed.broken, ...sound]
+  const read =
+    composed.root === undefined ? undefined : plainData(composed.root, '', { text: plain, positionOf, found })
+  const mistakes = [
+    ...composed.refused,
+    ...composed.broken,
+    ...found.filter((mistake) => !composed.isDoubtful(mistake)),
+  ]
   if (read === undefined || mistakes.length > 0) return { ok: false, problems: problemsOf(mistakes, file, positionOf) }
   return { ok: true, value: read.data, ...locatedBy(read.spot, positionOf) }
 }
 
 function tooLarge(file: string): Problem {
-  return { code: 'text-too-large', pointer: '', message: `A text of more than ${largestText} characters is not read.`, file, line: 1, column: 1 }
+  return {
+    code: 'text-too-large',
+    pointer: '',
+    message: `A text of more than ${largestText} characters is not read.`,
+    file,
+    line: 1,
+    column: 1,
+  }
 }

@@ -10,15 +10,21 @@ export function refusedMark(type: string | null, word: string, at: number, passe
     case 'anchor':
       return [{ code: 'anchor', at, message: `The anchor "${shown}" is refused: write each value out. ${quoted('&')}` }]
     case 'alias':
-      return [{ code: 'alias', at, message: `The reference "${shown}" is refused: write the value out. ${quoted('*')}` }]
+      return [
+        { code: 'alias', at, message: `The reference "${shown}" is refused: write the value out. ${quoted('*')}` },
+      ]
     case 'tag':
       return [{ code: 'tag', at, message: `The tag "${shown}" is refused: the field tells the type. ${quoted('!')}` }]
     case 'directive-line':
       return [{ code: 'directive', at, message: `The directive "${shown}" is refused: leave the line out.` }]
     case 'comment':
-      return passed === 'plain and space' && startsLikeText.test(word) ? [{ code: 'unquoted-hash', at, message: swallowed }] : []
+      return passed === 'plain and space' && startsLikeText.test(word)
+        ? [{ code: 'unquoted-hash', at, message: swallowed }]
+        : []
     case 'comma':
-      return passed === 'item start' ? [{ code: 'stray-comma', at, message: 'Nothing stands before this comma: drop it, or write "unknown".' }] : []
+      return passed === 'item start'
+        ? [{ code: 'stray-comma', at, message: 'Nothing stands before this comma: drop it, or write "unknown".' }]
+        : []
     default:
       return []
   }

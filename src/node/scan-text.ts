@@ -38,10 +38,18 @@ export function scanText(text: string): Scanned {
 
 function beyondBounds(words: number, open: readonly CST.Token[], at: number): Mistake | undefined {
   if (words > mostWords) {
-    return { code: 'text-too-large', at, message: `A text of more than ${mostWords} words and marks is not read: divide it.` }
+    return {
+      code: 'text-too-large',
+      at,
+      message: `A text of more than ${mostWords} words and marks is not read: divide it.`,
+    }
   }
   if (open.length <= deepestNesting || open.filter(isCollection).length <= deepestNesting) return undefined
-  return { code: 'nested-too-deep', at, message: `Lists and maps stand more than ${deepestNesting} deep inside one another here.` }
+  return {
+    code: 'nested-too-deep',
+    at,
+    message: `Lists and maps stand more than ${deepestNesting} deep inside one another here.`,
+  }
 }
 
 function isCollection(token: CST.Token): boolean {

@@ -10,7 +10,8 @@ export interface Piece {
 }
 
 /** A number such as `75,000` cut at its commas, from the first to the last piece. */
-export interface SplitNumber extends Mistake {
+export interface SplitNumber {
+  readonly mistake: Mistake
   readonly first: number
   readonly last: number
 }
@@ -19,7 +20,11 @@ export interface SplitNumber extends Mistake {
  * Finds numbers that the comma cut in two without anybody noticing. In a list `[100,200]` are two numbers; `[75,000 Btu/h]`
  * is one, since no second number begins with 0 or carries the only unit.
  */
-export function splitNumbers(pieces: readonly (Piece | undefined)[], text: string, inside: 'list' | 'map'): readonly SplitNumber[] {
+export function splitNumbers(
+  pieces: readonly (Piece | undefined)[],
+  text: string,
+  inside: 'list' | 'map',
+): readonly SplitNumber[] {
   const glued = pieces.map((piece, index) => isGlued(pieces[index - 1], piece, text))
   const starts = [...glued.keys()].filter((index) => glued[index] !== true && glued[index + 1] === true)
   return starts.flatMap((first) => {
@@ -31,7 +36,9 @@ export function splitNumbers(pieces: readonly (Piece | undefined)[], text: strin
 
 function isGlued(before: Piece | undefined, piece: Piece | undefined, text: string): boolean {
   if (before === undefined || piece === undefined || !piece.alone) return false
-  return text.slice(before.end, piece.at) === ',' && /(^|\D)\d{1,3}$/.test(before.text) && /^\d{3}(?!\d)/.test(piece.text)
+  return (
+    text.slice(before.end, piece.at) === ',' && /(^|\D)\d{1,3}$/.test(before.text) && /^\d{3}(?!\d)/.test(piece.text)
+  )
 }
 
 function lastGlued(glued: readonly boolean[], first: number): number {
@@ -46,5 +53,11 @@ function isNumber(piece: Piece): boolean {
 function cut(parts: readonly Piece[], first: number, last: number): readonly SplitNumber[] {
   const whole = parts.map((part) => part.text).join(',')
   const message = `"${whole}" is cut at its comma here: quote it, or drop the comma.`
-  return [{ code: 'comma-in-number', at: parts[0]?.at ?? 0, message, nearest: whole.replaceAll(',', ''), first, last }]
+  return [
+    {
+      mistake: { code: 'comma-in-number', at: parts[0]?.at ?? 0, message, nearest: whole.replaceAll(',', '') },
+      first,
+      last,
+    },
+  ]
 }

@@ -24,7 +24,8 @@ interface VentPipe {
 export function equivalentVentLength({ straight, fittings }: VentPipe): Sized {
   const terms = fittings.map(({ name, count, each }) => ({
     name: `${count} ${name}`,
-    value: count === 0 ? 0 : count * each,
+    // An unlimited number of fittings that count nothing, or none of unlimited length, is nothing.
+    value: count === 0 || each === 0 ? 0 : count * each,
     unit: 'm',
   }))
   const value = terms.reduce((sum, term) => sum + term.value, straight)

@@ -1,4 +1,4 @@
-import type { Sized } from './sized.js'
+import type { Sized, Step } from './sized.js'
 
 interface Draw {
   readonly id: string
@@ -62,6 +62,6 @@ function sum(draws: readonly Draw[]): number {
   return draws.reduce((total, { power }) => total + power, 0)
 }
 
-function asStep({ id, power }: Draw): Sized['working'][number] {
+function asStep({ id, power }: Draw): Step {
   return { name: id, value: power, unit: 'VA' }
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { everyWayPasses } from '../../src/network/index.js'
+import { everyWayPasses, type Search } from '../../src/network/index.js'
 import { networkOf, part, run, type House } from './build.js'
 import { isKind } from './questions.js'
 
@@ -82,5 +82,37 @@ describe('drinking water and heating water', () => {
     const open = [part('B1', 'boiler', { capped: ['supply'] }), ...guarded.slice(1)]
     expect(everyWay({ parts: open, runs }, true).truth).toBe(0)
     expect(everyWay({ parts: open, runs, counts: { backflow: 1 } }, true).truth).toBe(1)
+  })
+})
+
+describe('ways that do not count', () => {
+  const parts = [
+    part('B1', 'boiler', { capped: ['supply', 'return', 'condensate'] }),
+    ...[part('T1', 'tee'), part('T2', 'tee'), part('ZV1', 'zoneValve'), part('C1', 'pump'), part('K1', 'coupling')],
+    part('RV1', 'relief'),
+  ]
+  const runs = [
+    run('L1', 'B1.relief T1.a'),
+    run('L2', 'T1.b ZV1 T2.a'),
+    run('L3', 'T1.branch C1 K1 T2.branch'),
+    run('L4', 'T2.b RV1.inlet'),
+  ]
+  const everyWay = (search: Search) =>
+    everyWayPasses(networkOf({ parts, runs }), { component: 'B1', port: 'relief' }, isKind('relief'), {
+      passes: isKind('pump'),
+      ...search,
+    })
+
+  it('are no way round', () => {
+    expect(everyWay({})).toMatchObject({ truth: -1, witness: ['B1.relief', 'T1', 'ZV1', 'T2', 'RV1.inlet'] })
+    expect(everyWay({ closing: true })).toMatchObject({
+      truth: 1,
+      reached: 1,
+      witness: ['B1.relief', 'T1', 'C1', 'K1', 'T2', 'RV1.inlet'],
+    })
+  })
+
+  it('may be ruled out by what they go through', () => {
+    expect(everyWay({ things: isKind('zoneValve') })).toMatchObject({ truth: 1, reached: 1 })
   })
 })

@@ -139,6 +139,17 @@ const drain = kind('drain', {
   fields: { material: choice({ iron: 'cast iron', plastic: 'plastic' }) },
 })
 
+// Not a component, so no line can run to it, whatever ports it claims.
+const zone = kind('zone', {
+  spoken: 'zone',
+  section: 'zones',
+  place: 'boiler',
+  ports: twoWater,
+  through: ['a', 'b'],
+  ways: [alongPorts],
+  fields: {},
+})
+
 export const testLine = kind('line', {
   spoken: 'line',
   section: 'lines',
@@ -164,4 +175,4 @@ export const componentKinds: readonly KindSpec[] = [
   neutralizer,
   drain,
 ]
-export const testModel = defineModel([...componentKinds, testLine])
+export const testModel = defineModel([...componentKinds, zone, testLine])

@@ -44,6 +44,10 @@ describe('questions and drawings that make no sense', () => {
     }
   })
 
+  it('run through nothing that is no component', () => {
+    expect(reliefFrom(house([part('Z1', 'zone')], [reliefRun('B1.relief Z1 RV1.inlet')])).truth).toBe(0)
+  })
+
   it('come to an end in knots', () => {
     const parts = [part('T1', 'tee'), part('T2', 'tee')]
     const knot = [

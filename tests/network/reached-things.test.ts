@@ -42,6 +42,14 @@ describe('the volume that stays joined to the boiler', () => {
     expect(gap).toMatchObject({ open: true, missing: [{ subject: 'L1', fact: 'path' }] })
   })
 
+  it('is not open for a lock between two places that are reached anyway', () => {
+    const ring = [part('B1', 'boiler', { capped: ['relief', 'condensate'] }), part('ISO1', 'stopValve')]
+    expect(volume({ parts: ring, runs: [run('L1', 'B1.supply ISO1 B1.return')] })).toMatchObject({
+      open: false,
+      missing: [],
+    })
+  })
+
   it('cannot be told from a component that is not listed', () => {
     expect(reachedThings(networkOf({ parts, runs }), { component: 'B9' })).toMatchObject({ things: [], open: true })
   })

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { reachesWithout } from '../../src/network/index.js'
+import type { Thing } from '../../src/model/index.js'
+import { reachesWithout, type Told } from '../../src/network/index.js'
 import { networkOf, part, run, type Part, type Run } from './build.js'
 import { isIronDrain, isKind, reliefFrom, water } from './questions.js'
 
@@ -239,6 +240,29 @@ describe('targets and barriers that depend on what is known', () => {
       truth: 0,
       missing: [{ subject: 'D1', fact: 'material' }],
     })
+  })
+
+  it('ask nothing of what surely blocks for another reason', () => {
+    const pump = house([part('C1', 'pump')], [reliefRun('B1.relief C1 RV1.inlet')])
+    expect(reliefFrom(pump, { checking: true, things: isKind('pump') })).toMatchObject({
+      truth: -1,
+      blockedBy: 'C1',
+      missing: [],
+    })
+    const gap = house([], [reliefRun('B1.relief unknown RV1.inlet')])
+    expect(reliefFrom(gap, { things: isKind('line') })).toMatchObject({ truth: -1, missing: [] })
+  })
+
+  it('ask for the target alone where the open questions beside it lead to none', () => {
+    const parts = [part('T1', 'tee'), part('ISO2', 'stopValve'), part('D1', 'coupling', { capped: ['b'] })]
+    const network = house(parts, [reliefRun('B1.relief T1 RV1.inlet'), run('L-dead', 'T1.branch ISO2 D1.a')])
+    const ask = (id: string, port: string) => {
+      const isTarget = (thing: Thing, at: string): Told =>
+        thing.id === id && at === port ? { subject: id, fact: 'type' } : false
+      return reachesWithout(network, water, isTarget, { closing: true })
+    }
+    expect(ask('RV1', 'inlet')).toMatchObject({ truth: 0, missing: [{ subject: 'RV1', fact: 'type' }] })
+    expect(ask('ISO2', 'a')).toMatchObject({ truth: 0, missing: [{ subject: 'ISO2', fact: 'type' }] })
   })
 
   it('ask for the fact that would tell the barrier, a line included', () => {

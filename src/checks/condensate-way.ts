@@ -1,0 +1,16 @@
+import type { Context } from '../facts/index.js'
+import { drainReceptor, neutralizer, type Thing } from '../model/index.js'
+import { reachesWithout, type IsTarget, type NetworkAnswer } from '../network/index.js'
+
+/** Whether untreated condensate of a boiler comes to a target. An open end may lead there: acid runs out of it. */
+export function untreatedWay({ subject, network }: Context, isTarget: IsTarget): NetworkAnswer {
+  return reachesWithout(network, condensateOf(subject), isTarget, { things: isNeutralizer, crossing: true })
+}
+
+export const condensateOf = (boiler: Thing): { readonly component: string; readonly port: string } => ({
+  component: boiler.id,
+  port: 'condensate',
+})
+
+export const isNeutralizer = (thing: Thing): boolean => thing.kind.name === neutralizer.name
+export const isDrain = (thing: Thing): boolean => thing.kind.name === drainReceptor.name

@@ -1,0 +1,46 @@
+import type { LeafField, QuantityName } from '../model/index.js'
+
+/** How an amount of each kind is written, for people who have to find one out. */
+export const writtenLike: Readonly<Record<QuantityName, string>> = {
+  length: '18 in',
+  area: '7.1 in2',
+  volume: '40 gal',
+  temperature: '120 F',
+  temperatureDifference: '20 F',
+  pressure: '30 psi',
+  heatRate: '75,000 Btu/h',
+  apparentPower: '40 VA',
+  volumeFlow: '4 gpm',
+  time: '30 min',
+  fraction: '35 %',
+  nominalSize: '3/4',
+  date: '2025-06-10',
+  count: '2',
+  slope: '1/4 in/ft',
+  energyPerVolume: '1,025 Btu/ft3',
+  mass: '10 lb',
+  voltage: '24 V',
+  current: '3 A',
+}
+
+/** What an answer to a question of this type looks like: "plain, threaded or capped", "a length, such as 18 in". */
+export function askFor(type: LeafField): string {
+  switch (type.type) {
+    case 'quantity':
+      return `write it like ${writtenLike[type.quantity]}`
+    case 'choice':
+      return `one of ${Object.keys(type.choices).join(', ')}`
+    case 'reference':
+      return `the id of ${type.to.join(' or ')}`
+    case 'list':
+      return `a list: ${askFor(type.of)}`
+    case 'text':
+      return 'in words'
+    default:
+      return neverType(type)
+  }
+}
+
+function neverType(type: never): never {
+  throw new TypeError(`no such type: ${String(type)}`)
+}

@@ -1,0 +1,45 @@
+import type { Evidence, Finding } from '../findings/index.js'
+import { spokenFact, spokenWays } from './spoken-words.js'
+
+/** The comparisons that a failing finding is about, each once: those of the demand that speaks, as far as they do not hold. */
+export function decisive(finding: Finding): readonly Evidence[] {
+  const { evidence } = finding
+  const spoke = finding.demands.find((demand) => demand.spoke)?.value
+  const start = evidence.findLastIndex((one) => one.demanded === spoke)
+  const asked = evidence.slice(Math.max(0, start)).filter(isMissed)
+  const shown = asked.length > 0 ? asked : evidence.filter(isMissed)
+  return [...new Map(shown.map((one) => [`${one.fact} ${one.operator} ${one.demanded ?? ''}`, one])).values()]
+}
+
+function isMissed({ result }: Evidence): boolean {
+  return result === 'does not hold'
+}
+
+/** Number against demand: "hot water 138 F; at most 120 F demanded; 18 F too much". */
+export function tellNumbers(evidence: Evidence, kind?: string): string {
+  const { fact, value, operator, demanded, margin } = evidence
+  const limit = demanded === undefined ? undefined : `${operator === 'is' ? '' : `${operator} `}${demanded} demanded`
+  return [`${spokenFact(fact, kind)}: ${value ?? 'not known'}`, limit, margin === undefined ? undefined : tellMargin(margin, operator)].filter((part) => part !== undefined).join('; ')
+}
+
+/** A signed margin in words. */
+export function tellMargin(margin: string, operator: string): string {
+  const amount = margin.replace(/^[-+]/, '')
+  if (margin.startsWith('+')) return `${amount} to spare`
+  if (!margin.startsWith('-')) return 'just at the limit'
+  return /most|less/.test(operator) ? `${amount} too much` : `${amount} too little`
+}
+
+/** How well a value is known. */
+export function tellKnown(evidence: Evidence): string {
+  const { standing, how, proof, equipment, written } = evidence
+  const said = [
+    standing === 'assumed' ? 'ON AN ASSUMPTION' : undefined,
+    standing === 'stated, not traced' ? 'stated, not traced' : undefined,
+    how === undefined ? undefined : spokenWays[how],
+    equipment === undefined ? undefined : `equipment file ${equipment}`,
+    proof === undefined ? undefined : `evidence ${proof.join(', ')}`,
+  ].filter((part) => part !== undefined)
+  if (said.length > 0) return said.join('; ')
+  return written === undefined ? 'worked out from what is stated' : 'stated, with nothing to show for it'
+}
