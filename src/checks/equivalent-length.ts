@@ -1,7 +1,7 @@
 import { atLeastZero, fact, rebound, unknown, type Answer, type Context, type Missing } from '../facts/index.js'
 import { quantity, ventRun, type Thing } from '../model/index.js'
 import { equivalentVentLength } from '../sizing/index.js'
-import { printQuantity } from '../units/index.js'
+import { printIn } from '../units/index.js'
 import { ventTableRowFor, type VentTableRow } from './vent-table-row-for.js'
 
 /**
@@ -25,7 +25,7 @@ function read(context: Context): Answer {
     }).value
   const low = at('low')
   const high = more > 0 ? Infinity : at('high')
-  const print = (length: number): string => printQuantity(length, 'length', installation.units)
+  const print = (length: number): string => printIn(length, 'length', installation.units === 'si' ? 'm' : 'ft', 2)
   const terms = fittings.map(({ name, count, each }) => `${count.low} ${name} x ${print(each.low)}`)
   const untold = [...straight.missing, ...fittings.flatMap((one) => one.missing)]
   const missing = more > 0 ? [...untold, { subject: subject.id, fact: 'fittings' }] : untold

@@ -30,10 +30,12 @@ export function fluidDensity({ find, ask }: Context): FluidDensity {
   if (antifreeze.state !== 'word')
     return { low: lightest, high: Infinity, spoken: 'unknown fluid', missing: antifreeze.missing }
   if (antifreeze.word === 'no-antifreeze') return { low: cold, high: cold, spoken: 'water', missing: [] }
-  if (!isGlycol(antifreeze.word)) return { low: cold, high: Infinity, spoken: 'antifreeze not listed', missing: [] }
+  if (!isGlycol(antifreeze.word))
+    return { low: cold, high: Infinity, spoken: 'antifreeze not listed', missing: [whichAntifreeze] }
   return mixture(antifreeze.word, told('concentration'))
 }
 
+const whichAntifreeze: Missing = { subject: heatingFluid.name, fact: 'antifreeze' }
 const glycols: readonly Glycol[] = ['propylene-glycol', 'ethylene-glycol']
 
 function isGlycol(word: string): word is Glycol {

@@ -33,7 +33,11 @@ export interface Hearing {
 export function isHeard(engine: Engine, onEvent: Hearing['onEvent']): boolean {
   const content = contentOf(engine)
   const types = ['success', 'failure', 'verdict']
-  return onEvent !== undefined || content.listenersAny().length > 0 || types.some((type) => content.listeners(type).length > 0)
+  return (
+    onEvent !== undefined ||
+    content.listenersAny().length > 0 ||
+    types.some((type) => content.listeners(type).length > 0)
+  )
 }
 
 /**

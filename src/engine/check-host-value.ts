@@ -31,5 +31,6 @@ function checkNumber(value: unknown, { path, quantity, steps, problems }: Number
 
 function checkChoice(value: string, type: LeafField, steps: Steps, problems: ProblemList): void {
   const known = type.type === 'choice' ? Object.keys(type.choices) : [value]
-  if (!known.includes(value)) problems.add('not-a-choice', steps, `"${value}" is not one of ${known.join(', ')}.`, nearestIn(value, known))
+  if (!known.includes(value))
+    problems.add('not-a-choice', steps, `"${value}" is not one of ${known.join(', ')}.`, nearestIn(value, known))
 }

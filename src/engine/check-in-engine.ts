@@ -21,6 +21,10 @@ import { RulebookEngine, type EngineCheck, type EngineCheckOptions } from './rul
  * const { report, host, faults } = await checkInEngine(document, rulebook, { hostRules: [lowLimit] })
  * ```
  */
-export async function checkInEngine(document: InstallationWritten, rulebook: Rulebook, options: EngineCheckOptions & HostContent = {}): Promise<EngineCheck> {
+export async function checkInEngine(
+  document: InstallationWritten,
+  rulebook: Rulebook,
+  options: EngineCheckOptions & HostContent = {},
+): Promise<EngineCheck> {
   return new RulebookEngine(rulebook, options).check(document, options)
 }

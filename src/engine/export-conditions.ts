@@ -25,11 +25,23 @@ function exportVerdict(verdict: Verdict): readonly ExportedCondition[] {
   if (verdict.type === 'broken') return []
   const { rule, subject } = verdict
   return verdict.demands.flatMap((judged) =>
-    partsOf(judged).map(([part, condition]) => ({ rule: rule.id, subject: subject.id, demand: judged.demand.id, part, truth: condition.truth, ...exportJudged(condition) })),
+    partsOf(judged).map(([part, condition]) => ({
+      rule: rule.id,
+      subject: subject.id,
+      demand: judged.demand.id,
+      part,
+      truth: condition.truth,
+      ...exportJudged(condition),
+    })),
   )
 }
 
-function partsOf({ dates, when, require, exempted }: JudgedDemand): readonly (readonly [ExportedCondition['part'], Judged])[] {
+function partsOf({
+  dates,
+  when,
+  require,
+  exempted,
+}: JudgedDemand): readonly (readonly [ExportedCondition['part'], Judged])[] {
   const parts = [
     ['dates', dates],
     ['when', when],

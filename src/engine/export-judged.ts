@@ -43,8 +43,9 @@ export function exportJudged(judged: Judged): StockConditions {
 
 function exportTree(judged: Judged, facts: Map<string, ExactValue>): StockTree {
   if (judged.type === 'leaf') return exportLeaf(judged, facts)
+  const { type } = judged
   const of = judged.of.map((one) => exportTree(one, facts))
-  switch (judged.type) {
+  switch (type) {
     case 'all':
       return { all: of }
     case 'any':
@@ -52,7 +53,7 @@ function exportTree(judged: Judged, facts: Map<string, ExactValue>): StockTree {
     case 'not':
       return { not: of[0] ?? { any: [] } }
     default:
-      return neverGroup(judged.type)
+      return neverGroup(type)
   }
 }
 
@@ -60,7 +61,11 @@ function exportLeaf({ leaf, left, right, truth }: JudgedLeaf, facts: Map<string,
   const decided = truth !== 0
   const sides = right.map((one) => standIn(one, decided))
   const compare = (operator: string, value: ExactValue | undefined): StockLeaf =>
-    exportComparison({ path: leaf.fact.path, left: standIn(left, decided), exact: isSettled(left) }, { operator, value }, facts)
+    exportComparison(
+      { path: leaf.fact.path, left: standIn(left, decided), exact: isSettled(left) },
+      { operator, value },
+      facts,
+    )
   if (leaf.operator !== 'between') return compare(stockOperators[leaf.operator], sides[0])
   return { all: [compare(stockOperators.atLeast, sides[0]), compare(stockOperators.atMost, sides[1])] }
 }
@@ -85,9 +90,14 @@ interface RightSide {
 }
 
 /** A fact that is not simply what was found gets a name of its own, so that no other comparison sees it. */
-function exportComparison({ path, left, exact }: LeftSide, { operator, value }: RightSide, facts: Map<string, ExactValue>): StockLeaf {
+function exportComparison(
+  { path, left, exact }: LeftSide,
+  { operator, value }: RightSide,
+  facts: Map<string, ExactValue>,
+): StockLeaf {
   if (left === undefined || value === undefined) return { fact: `${path} (missing)`, operator, value: value ?? [] }
-  const even = typeof left === 'number' && typeof value === 'number' && left !== value && compareNumbers(left, value) === 0
+  const even =
+    typeof left === 'number' && typeof value === 'number' && left !== value && compareNumbers(left, value) === 0
   const plain = exact && !even
   const fact = plain ? path : `${path} (${facts.size})`
   facts.set(fact, even ? value : left)

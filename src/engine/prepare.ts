@@ -10,7 +10,11 @@ export interface DocumentOptions extends ReportOptions {
 }
 
 /** Everything before judging: the document read, its facts ready to be asked, its approvals understood. */
-export function prepare(document: unknown, rulebook: Rulebook, { equipment = [] }: DocumentOptions): Omit<Judgement, 'verdicts'> {
+export function prepare(
+  document: unknown,
+  rulebook: Rulebook,
+  { equipment = [] }: DocumentOptions,
+): Omit<Judgement, 'verdicts'> {
   const installation = readInstallation(document, rulebook.model, openEquipment(equipment, rulebook.model))
   const facts = gatherFacts(installation, rulebook.facts)
   const approvals = readAcceptances(facts, rulebook)

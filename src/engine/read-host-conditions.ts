@@ -50,17 +50,25 @@ function readNested(raw: unknown, steps: Steps, reading: HostReading): HostCondi
       return one && { not: one, ...words }
     }
     case 'condition':
-      if (typeof raw.condition !== 'string') return problems.add('bad-condition', [...steps, group], 'The name of a condition is expected here.')
+      if (typeof raw.condition !== 'string')
+        return problems.add('bad-condition', [...steps, group], 'The name of a condition is expected here.')
       return { condition: raw.condition, ...words }
     default:
       return neverGroup(group)
   }
 }
 
-function reportUnknownKeys(raw: Readonly<Record<string, unknown>>, known: readonly string[], steps: Steps, problems: ProblemList): void {
+function reportUnknownKeys(
+  raw: Readonly<Record<string, unknown>>,
+  known: readonly string[],
+  steps: Steps,
+  problems: ProblemList,
+): void {
   for (const key of Object.keys(raw)) {
-    if (key === 'path') problems.add('refused-key', [...steps, key], '"path" has no place in a condition; name the fact itself.')
-    else if (!known.includes(key)) problems.add('unknown-key', [...steps, key], `There is no "${key}" in a condition.`, nearestIn(key, known))
+    if (key === 'path')
+      problems.add('refused-key', [...steps, key], '"path" has no place in a condition; name the fact itself.')
+    else if (!known.includes(key))
+      problems.add('unknown-key', [...steps, key], `There is no "${key}" in a condition.`, nearestIn(key, known))
   }
 }
 
@@ -73,21 +81,39 @@ function wordsOf(raw: Readonly<Record<string, unknown>>): { readonly name?: stri
 
 function readMany(raw: unknown, steps: Steps, reading: HostReading): readonly HostCondition[] {
   const list: readonly unknown[] = Array.isArray(raw) ? raw : []
-  if (list.length === 0) reading.problems.add('bad-condition', steps, 'A list of conditions is expected here, at least one.')
+  if (list.length === 0)
+    reading.problems.add('bad-condition', steps, 'A list of conditions is expected here, at least one.')
   return list.flatMap((item, index) => readNested(item, [...steps, index], reading) ?? [])
 }
 
-function readLeaf(raw: Readonly<Record<string, unknown>>, steps: Steps, reading: HostReading): HostCondition | undefined {
+function readLeaf(
+  raw: Readonly<Record<string, unknown>>,
+  steps: Steps,
+  reading: HostReading,
+): HostCondition | undefined {
   const { problems, hostFacts, knowsOperator, operatorNames } = reading
   const fact = checkFact(raw.fact, [...steps, 'fact'], reading)
   const operator = typeof raw.operator === 'string' ? raw.operator : describe(raw.operator)
-  if (!knowsOperator(operator)) problems.add('unknown-operator', [...steps, 'operator'], `There is no operator "${operator}".`, nearestIn(operator, operatorNames))
+  if (!knowsOperator(operator))
+    problems.add(
+      'unknown-operator',
+      [...steps, 'operator'],
+      `There is no operator "${operator}".`,
+      nearestIn(operator, operatorNames),
+    )
   if (!('value' in raw)) problems.add('missing-key', steps, '"value" is missing.')
   if (isMap(raw.value) && 'fact' in raw.value) readFactValue(raw.value, [...steps, 'value'], reading)
   else if (fact !== undefined) checkHostValue(raw.value, fact, [...steps, 'value'], problems)
-  if (raw.params !== undefined && !hostFacts.has(String(raw.fact))) problems.add('refused-key', [...steps, 'params'], 'Facts of ours have no parameters.')
+  if (raw.params !== undefined && !hostFacts.has(String(raw.fact)))
+    problems.add('refused-key', [...steps, 'params'], 'Facts of ours have no parameters.')
   if (typeof raw.fact !== 'string') return undefined
-  return { fact: raw.fact, operator, value: raw.value, ...(isMap(raw.params) ? { params: raw.params } : {}), ...wordsOf(raw) }
+  return {
+    fact: raw.fact,
+    operator,
+    value: raw.value,
+    ...(isMap(raw.params) ? { params: raw.params } : {}),
+    ...wordsOf(raw),
+  }
 }
 
 function readFactValue(raw: Readonly<Record<string, unknown>>, steps: Steps, reading: HostReading): void {
@@ -96,13 +122,20 @@ function readFactValue(raw: Readonly<Record<string, unknown>>, steps: Steps, rea
 }
 
 /** The fact of ours that a name means; nothing for a fact of the host's, or one that no rule names yet. */
-function checkFact(raw: unknown, steps: Steps, { catalogue, of, problems, hostFacts }: HostReading): ResolvedFact | undefined {
+function checkFact(
+  raw: unknown,
+  steps: Steps,
+  { catalogue, of, problems, hostFacts }: HostReading,
+): ResolvedFact | undefined {
   if (typeof raw !== 'string') return problems.add('missing-key', steps, 'The name of a fact is expected here.')
   if (hostFacts.has(raw) || of === undefined) return undefined
   const found = resolveFact(catalogue, of, raw)
   if (found.ok) return found.fact
   const nearest = found.nearest ?? nearestIn(raw, hostFacts).nearest
-  return problems.add('unknown-fact', steps, found.message, { received: raw, ...(nearest === undefined ? {} : { nearest }) })
+  return problems.add('unknown-fact', steps, found.message, {
+    received: raw,
+    ...(nearest === undefined ? {} : { nearest }),
+  })
 }
 
 function neverGroup(group: never): never {

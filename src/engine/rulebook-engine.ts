@@ -1,4 +1,13 @@
-import { Engine, Fact, Operator, OperatorDecorator, Rule, type Almanac, type RuleProperties, type TopLevelCondition } from 'json-rules-engine'
+import {
+  Engine,
+  Fact,
+  Operator,
+  OperatorDecorator,
+  type Almanac,
+  type Rule,
+  type RuleProperties,
+  type TopLevelCondition,
+} from 'json-rules-engine'
 import { writeReport, type Report } from '../findings/index.js'
 import { problemList, type InstallationWritten } from '../model/index.js'
 import type { Rulebook } from '../rulebook/index.js'
@@ -55,7 +64,10 @@ export class RulebookEngine extends Engine implements RunsRules {
   readonly #telling = new WeakMap<Almanac, Telling>()
 
   /** @throws UnusableHostContent with every problem of what the host adds */
-  constructor(rulebook: Rulebook, { hostFacts = {}, hostOperators = {}, hostConditions = {}, hostRules = [] }: HostContent = {}) {
+  constructor(
+    rulebook: Rulebook,
+    { hostFacts = {}, hostOperators = {}, hostConditions = {}, hostRules = [] }: HostContent = {},
+  ) {
     super()
     this.#rulebook = rulebook
     this.#carried = rulebook.rules.map((rule) => new CarriedRule(rulebook, rule, this))
@@ -84,9 +96,7 @@ export class RulebookEngine extends Engine implements RunsRules {
   async evaluateRules(rules: readonly Rule[], almanac: Almanac): Promise<void> {
     const telling = this.#telling.get(almanac)
     if (telling === undefined) return
-    const { run } = telling
-    const known = rules.map((rule) => (rule instanceof CarriedRule ? tellVerdicts(rule, telling) : rule instanceof AskedRule ? askEverywhere(rule, telling) : run.putFault({ at: 'rule', rule: rule.name, message: 'it was not added through addRule' })))
-    await Promise.all(known)
+    await Promise.all(rules.map((rule) => carry(rule, telling)))
   }
 
   /** @throws UnusableHostContent */
@@ -99,7 +109,8 @@ export class RulebookEngine extends Engine implements RunsRules {
   /** Takes out a rule of the host's. @throws TypeError for a rule of the rulebook */
   override removeRule(rule: Rule | string): boolean {
     const name = typeof rule === 'string' ? rule : rule.name
-    if (this.#rulebook.rulesById.has(name)) throw new TypeError(`"${name}" belongs to the rulebook; an overlay can exempt from it`)
+    if (this.#rulebook.rulesById.has(name))
+      throw new TypeError(`"${name}" belongs to the rulebook; an overlay can exempt from it`)
     return super.removeRule(rule)
   }
 
@@ -113,28 +124,44 @@ export class RulebookEngine extends Engine implements RunsRules {
     const own = fact instanceof Fact ? fact : new Fact(fact, value, options)
     const [first = ''] = own.id.split('.')
     if (!this.#rulebook.model.kindsIn.has(first)) return super.addFact(own)
-    throw new UnusableHostContent([{ code: 'duplicate-id', pointer: `/${own.id}`, message: `A fact of ${first} comes from the document only; give "${own.id}" another name.` }])
+    throw new UnusableHostContent([
+      {
+        code: 'duplicate-id',
+        pointer: `/${own.id}`,
+        message: `A fact of ${first} comes from the document only; give "${own.id}" another name.`,
+      },
+    ])
   }
 
   /** @throws UnusableHostContent for an instance of another copy */
   override addOperator(operator: Operator | string, holds?: (fact: never, value: never) => boolean): void {
     refuseForeign(operator, Operator)
-    if (operator instanceof Operator) return super.addOperator(operator)
-    super.addOperator(operator, holds as (fact: unknown, value: unknown) => boolean)
+    const own =
+      operator instanceof Operator
+        ? operator
+        : new Operator(operator, holds as (fact: unknown, value: unknown) => boolean)
+    super.addOperator(own)
   }
 
   /** @throws UnusableHostContent for an instance of another copy */
-  override addOperatorDecorator(decorator: OperatorDecorator | string, holds?: ConstructorParameters<typeof OperatorDecorator>[1]): void {
+  override addOperatorDecorator(
+    decorator: OperatorDecorator | string,
+    holds?: ConstructorParameters<typeof OperatorDecorator>[1],
+  ): void {
     refuseForeign(decorator, OperatorDecorator)
-    if (decorator instanceof OperatorDecorator) return super.addOperatorDecorator(decorator)
-    super.addOperatorDecorator(decorator, holds as ConstructorParameters<typeof OperatorDecorator>[1])
+    const own =
+      decorator instanceof OperatorDecorator
+        ? decorator
+        : new OperatorDecorator(decorator, holds as ConstructorParameters<typeof OperatorDecorator>[1])
+    super.addOperatorDecorator(own)
   }
 
   /** @throws UnusableHostContent */
   override setCondition(name: string, condition: HostCondition | TopLevelCondition): this {
     const problems = problemList()
     const read = readHostConditions(condition, [], { ...this.#reading(), problems })
-    if (read === undefined) throw new UnusableHostContent(problems.found.map((problem) => ({ ...problem, file: `condition ${name}` })))
+    if (read === undefined)
+      throw new UnusableHostContent(problems.found.map((problem) => ({ ...problem, file: `condition ${name}` })))
     return super.setCondition(name, read)
   }
 
@@ -172,10 +199,21 @@ export class RulebookEngine extends Engine implements RunsRules {
   }
 }
 
+async function carry(rule: Rule, telling: Telling): Promise<void> {
+  if (rule instanceof CarriedRule) return tellVerdicts(rule, telling)
+  if (rule instanceof AskedRule) return askEverywhere(rule, telling)
+  telling.run.putFault({
+    at: 'rule',
+    rule: rule.name,
+    message: 'it was not added through addRule, so nothing was asked of it',
+  })
+}
+
 /** Rejects when the host's patience ends. */
 function ended(signal: AbortSignal): Promise<never> {
   return new Promise((_, reject) => {
-    const end = (): void => reject(new Error('the wait for what the host adds was ended; results of its rules may be missing'))
+    const end = (): void =>
+      reject(new Error('the wait for what the host adds was ended; results of its rules may be missing'))
     if (signal.aborted) end()
     else signal.addEventListener('abort', end, { once: true })
   })

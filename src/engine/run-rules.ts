@@ -32,13 +32,21 @@ async function tellVerdict(verdict: Verdict, { engine, run, onEvent }: Telling):
   const holds = verdict.type === 'judged' && (verdict.verdict === 'pass' || verdict.verdict === 'not-applicable')
   const event = { type: verdictEvent, params: { rule: rule.id, subject: subject.id, ...paramsOf(verdict) } }
   const result = ruleResult({ name: rule.id, event, priority: 1, conditions: { all: [] }, result: holds })
-  await announce(engine, { rule: rule.id, subject: subject.id, holds, event, result, almanac: run.about(subject, rule.subject) }, { onEvent, fault: (fault) => run.putFault(fault) })
+  await announce(
+    engine,
+    { rule: rule.id, subject: subject.id, holds, event, result, almanac: run.about(subject, rule.subject) },
+    { onEvent, fault: (fault) => run.putFault(fault) },
+  )
 }
 
 function paramsOf(verdict: Verdict): Readonly<Record<string, string>> {
   if (verdict.type === 'broken') return { verdict: 'broken', error: verdict.error }
   const { severity, couldBe } = verdict
-  return { verdict: verdict.verdict, ...(severity === undefined ? {} : { severity }), ...(couldBe === undefined ? {} : { couldBe }) }
+  return {
+    verdict: verdict.verdict,
+    ...(severity === undefined ? {} : { severity }),
+    ...(couldBe === undefined ? {} : { couldBe }),
+  }
 }
 
 /** Asks a rule of the host's of everything it is about; what goes wrong with one thing leaves the others. */
@@ -55,10 +63,16 @@ async function ask(rule: AskedRule, subject: Thing, { engine, run, onEvent }: Te
     const holds = truth === 1
     run.putResult(rule, { ...place, result: spoken[truth], event, conditions })
     const result = ruleResult({ name, event, priority, conditions, result: holds })
-    await announce(engine, { ...place, holds, event, result, almanac }, { onEvent, own: holds ? rule.handlers.success : rule.handlers.failure, fault: (fault) => run.putFault(fault) })
+    await announce(
+      engine,
+      { ...place, holds, event, result, almanac },
+      { onEvent, own: holds ? rule.handlers.success : rule.handlers.failure, fault: (fault) => run.putFault(fault) },
+    )
   } catch (reason) {
     run.putFault({ at: 'rule', ...place, message: wordsOf(reason) })
   }
 }
 
-const spoken = { '-1': 'does not hold', 0: 'cannot be told', 1: 'holds' } as const satisfies Readonly<Record<string, HostResult['result']>>
+const spoken = { '-1': 'does not hold', 0: 'cannot be told', 1: 'holds' } as const satisfies Readonly<
+  Record<string, HostResult['result']>
+>

@@ -30,7 +30,8 @@ export class SubjectAlmanac extends Almanac {
 
   /** A number in SI, a word or a list of words; undefined where it is not known exactly. */
   override factValue<T>(name: string, params?: Record<string, unknown>, path?: string): Promise<T> {
-    if (path !== undefined && path !== '') return Promise.reject(new TypeError(`"${name}" is asked by its own name, without a path`))
+    if (path !== undefined && path !== '')
+      return Promise.reject(new TypeError(`"${name}" is asked by its own name, without a path`))
     if (this.#hostFacts.has(name)) return super.factValue<T>(name, params)
     try {
       return Promise.resolve(this.#ask(name) as T)
@@ -41,7 +42,10 @@ export class SubjectAlmanac extends Almanac {
 
   #ask(name: string): unknown {
     const found = resolveFact(this.#facts.catalogue, this.#of, name)
-    if (!found.ok) throw new TypeError(found.nearest === undefined ? found.message : `${found.message} Did you mean "${found.nearest}"?`)
+    if (!found.ok)
+      throw new TypeError(
+        found.nearest === undefined ? found.message : `${found.message} Did you mean "${found.nearest}"?`,
+      )
     return exactValue(found.fact.ask(this.#facts.strict, this.#subject))
   }
 }

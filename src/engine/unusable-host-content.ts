@@ -4,7 +4,9 @@ import { printProblem, type Problem } from '../model/index.js'
 export class UnusableHostContent extends Error {
   readonly code = 'unusable-host-content'
   constructor(readonly problems: readonly Problem[]) {
-    super(`${problems.length} problem${problems.length === 1 ? '' : 's'} in what the host adds:\n${problems.map(printProblem).join('\n')}`)
+    super(
+      `${problems.length} problem${problems.length === 1 ? '' : 's'} in what the host adds:\n${problems.map(printProblem).join('\n')}`,
+    )
     this.name = 'UnusableHostContent'
   }
 }

@@ -1,7 +1,7 @@
 import type { Answer } from '../facts/index.js'
 import type { LeafField, Thing } from '../model/index.js'
 import { allLeaves, spokenOperators, type Judged, type JudgedLeaf } from '../rulebook/index.js'
-import { compareNumbers, printQuantity, type QuantityName, type UnitSystem } from '../units/index.js'
+import { compareNumbers, printIn, printQuantity, type QuantityName, type UnitSystem } from '../units/index.js'
 import { printAnswer, printBeside } from './print-answer.js'
 import type { Evidence } from './report.js'
 
@@ -59,5 +59,12 @@ export function marginOf({ leaf, left, right }: JudgedLeaf, system: UnitSystem):
   const quantity = differences[type.quantity] ?? type.quantity
   const sign = compareNumbers(left.low, limit.low) === 0 ? '' : margin < 0 ? '-' : '+'
   const reference = Math.abs(limit.low) > 0 ? Math.abs(limit.low) : 1
-  return { share: margin / reference, text: `${sign}${printQuantity(Math.abs(margin), quantity, system)}` }
+  return { share: margin / reference, text: `${sign}${printMargin(Math.abs(margin), limit.low, quantity, system)}` }
+}
+
+/** In the unit that the limit is printed in, so that the two can be added in the head. */
+function printMargin(margin: number, limit: number, quantity: QuantityName, system: UnitSystem): string {
+  if (quantity !== 'length') return printQuantity(margin, quantity, system)
+  const [, unit] = /^[\d.,]+ (ft|in)$/.exec(printQuantity(Math.abs(limit), quantity, system)) ?? []
+  return unit === undefined ? printQuantity(margin, quantity, system) : printIn(margin, quantity, unit, 1)
 }

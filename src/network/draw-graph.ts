@@ -1,9 +1,9 @@
 import { MultiUndirectedGraph } from 'graphology'
-import { groupsMeeting, media, mediumGroup, portsOf, type Installation, type Thing } from '../model/index.js'
+import { media, mediumGroup, type Installation, type Thing } from '../model/index.js'
 import { portsOfComponent } from './component-ports.js'
 import { alongLine, intoUnknown, throughUnlisted, type Passage } from './passage.js'
 import type { Link, PortGraph, PortNode } from './port-graph.js'
-import { portsOnLines, segmentsOf, type LinePort, type Segment } from './segments.js'
+import { portsOnLines, segmentsOf, type PortsDrawn, type Segment } from './segments.js'
 import { unlistedCrossings } from './unlisted-crossings.js'
 import { waysThrough } from './ways-through.js'
 
@@ -19,9 +19,9 @@ export function drawGraph(installation: Installation): PortGraph {
   for (const group of new Set(media.map(mediumGroup))) addNode(graph, { name: beyond(group), port: 'unknown', group })
   for (const thing of things)
     if (thing.kind.section === 'components') ports.set(thing.id, addComponent(graph, thing, drawn.get(thing.id)))
-  for (const segment of segments) addSegment(graph, segment, installation)
+  for (const segment of segments) addSegment(graph, segment)
   for (const { kind, groups } of unlistedCrossings(installation))
-    join(graph, [beyond(groups[0]), beyond(groups[1])], throughUnlisted(kind))
+    graph.addUndirectedEdge(beyond(groups[0]), beyond(groups[1]), throughUnlisted(kind))
   return { node: nodesIn(graph), portsOf: (component) => ports.get(component) ?? [], linksAt: linksIn(graph) }
 }
 
@@ -45,44 +45,31 @@ function linksIn(graph: Graph): PortGraph['linksAt'] {
 }
 
 const beyond = (group: string): string => `?${group}`
-const portName = (component: string, port: string): string => `${component}.${port}`
-const nothing: ReadonlySet<string> = new Set()
+const nothing: PortsDrawn = new Map()
 
-function addComponent(graph: Graph, thing: Thing, drawn: ReadonlySet<string> = nothing): readonly PortNode[] {
+function addComponent(graph: Graph, thing: Thing, drawn: PortsDrawn = nothing): readonly PortNode[] {
   const ports = portsOfComponent(thing, drawn)
-  const nodes = ports.map(({ port, group }) =>
-    addNode(graph, { name: portName(thing.id, port), component: thing, port, group }),
-  )
-  for (const { port, group, openEnd } of ports) {
-    if (openEnd === undefined) continue
-    for (const behind of groupsMeeting(group))
-      join(graph, [portName(thing.id, port), beyond(behind)], intoUnknown(openEnd))
+  const nodes = ports.map(({ port, name, group }) => addNode(graph, { name, component: thing, port, group }))
+  for (const { name, group, openEnd } of ports) {
+    if (openEnd !== undefined) graph.addUndirectedEdge(name, beyond(group), intoUnknown(openEnd))
   }
-  for (const { from, to, passage } of waysThrough(thing, ports))
-    join(graph, [portName(thing.id, from.port), portName(thing.id, to.port)], passage)
+  for (const { from, to, passage } of waysThrough(thing, ports)) graph.addUndirectedEdge(from.name, to.name, passage)
   return nodes
 }
 
-function addSegment(graph: Graph, { line, from, to }: Segment, installation: Installation): void {
-  const ends = [from, to].filter((end) => end !== undefined)
-  const [one, other] = ends.map(({ component, port }) => portName(component, port))
-  const group = ends[0] === undefined ? undefined : groupOf(line, ends[0], installation)
-  if (one === undefined || group === undefined) return
-  if (other === undefined) join(graph, [one, beyond(group)], intoUnknown({ subject: line.id, fact: 'path' }, line))
-  else join(graph, [one, other], alongLine(line))
+function addSegment(graph: Graph, { line, from, to }: Segment): void {
+  const [one, other] = [from, to].flatMap((end) => (end === undefined ? [] : [`${end.component}.${end.port}`]))
+  if (one === undefined) return
+  if (other !== undefined) graph.addUndirectedEdge(one, other, alongLine(line))
+  else graph.addUndirectedEdge(one, behindLine(graph, line, one), intoUnknown({ subject: line.id, fact: 'path' }, line))
 }
 
-function groupOf(line: Thing, { component, port }: LinePort, { things }: Installation): string | undefined {
-  const kind = things.get(component)?.kind
-  const medium = line.medium ?? (kind === undefined ? undefined : portsOf(kind).mediumOf(port))
-  return medium === undefined ? undefined : mediumGroup(medium)
+/** What a line leads to where nobody knows: the rest of its medium, or of that of its port if it names none. */
+function behindLine(graph: Graph, line: Thing, port: string): string {
+  return beyond(line.medium === undefined ? graph.getNodeAttribute(port, 'group') : mediumGroup(line.medium))
 }
 
 function addNode(graph: Graph, node: PortNode): PortNode {
   graph.mergeNode(node.name, node)
   return node
-}
-
-function join(graph: Graph, [from, to]: readonly [string, string], passage: Passage): void {
-  graph.addUndirectedEdge(from, to, passage)
 }

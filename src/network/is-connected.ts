@@ -1,7 +1,7 @@
 import type { NetworkAnswer } from './network-answer.js'
 import type { Network } from './open-network.js'
 import { startPorts, type Start } from './start.js'
-import type { MissingFact } from './told.js'
+import { uniqueFacts, type MissingFact } from './told.js'
 
 /**
  * Is anything drawn from a port, or from one of the ports of a component? Yes if a line is, though it may lead into the
@@ -23,5 +23,6 @@ export function isConnected(network: Network, from: Start): NetworkAnswer {
     if (line !== undefined) return { truth: 1, witness: [port, line.id], missing: [], visited }
     open.push(...links.flatMap(({ passage }) => passage.unknown ?? []))
   }
-  return { truth: open.length > 0 ? 0 : -1, witness: [], missing: open, visited }
+  const missing = uniqueFacts(open)
+  return { truth: missing.length > 0 ? 0 : -1, witness: [], missing, visited }
 }

@@ -1,4 +1,4 @@
-import { portsOf, type PathItem, type Thing } from '../model/index.js'
+import { portsOf, type Medium, type PathItem, type Thing } from '../model/index.js'
 
 /** A port on a line. */
 export interface LinePort {
@@ -13,6 +13,9 @@ export interface Segment {
   readonly to?: LinePort
 }
 
+/** Ports that lines are drawn to, with the medium of the line. */
+export type PortsDrawn = ReadonlyMap<string, Medium | undefined>
+
 /** The pieces of a line. Whatever names no port of a listed component counts as unknown. */
 export function segmentsOf(line: Thing, things: ReadonlyMap<string, Thing>): readonly Segment[] {
   const path = line.path ?? []
@@ -25,20 +28,20 @@ export function segmentsOf(line: Thing, things: ReadonlyMap<string, Thing>): rea
   })
 }
 
-/** By component, the ports that some line ends at or runs through. */
-export function portsOnLines(segments: readonly Segment[]): ReadonlyMap<string, ReadonlySet<string>> {
-  const drawn = new Map<string, Set<string>>()
-  for (const { from, to } of segments) {
-    if (from !== undefined) note(from, drawn)
-    if (to !== undefined) note(to, drawn)
+/** By component, the ports that some line ends at or runs through, with what that line carries. */
+export function portsOnLines(segments: readonly Segment[]): ReadonlyMap<string, PortsDrawn> {
+  const drawn = new Map<string, Map<string, Medium | undefined>>()
+  for (const { line, from, to } of segments) {
+    if (from !== undefined) note(from, line, drawn)
+    if (to !== undefined) note(to, line, drawn)
   }
   return drawn
 }
 
-function note({ component, port }: LinePort, drawn: Map<string, Set<string>>): void {
+function note({ component, port }: LinePort, line: Thing, drawn: Map<string, Map<string, Medium | undefined>>): void {
   const ports = drawn.get(component)
-  if (ports === undefined) drawn.set(component, new Set([port]))
-  else ports.add(port)
+  if (ports === undefined) drawn.set(component, new Map([[port, line.medium]]))
+  else ports.set(port, line.medium)
 }
 
 function leavingPort(item: PathItem): LinePort | undefined {

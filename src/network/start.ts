@@ -1,4 +1,4 @@
-import { mediumGroup, type Medium } from '../model/index.js'
+import { groupsMeeting, mediumGroup, type Medium } from '../model/index.js'
 import type { PortGraph } from './port-graph.js'
 import type { MissingFact } from './told.js'
 
@@ -30,7 +30,7 @@ export function startPorts(graph: PortGraph, start: Start): StartPorts {
     return { ports: found, missing: found.length > 0 ? [] : [{ subject: start.component, fact: start.port }] }
   }
   const { component, medium } = start
-  const group = medium === undefined ? undefined : mediumGroup(medium)
-  const found = ports.filter((port) => group === undefined || port.group === group).map(({ name }) => name)
+  const groups = medium === undefined ? undefined : groupsMeeting(mediumGroup(medium))
+  const found = ports.filter((port) => groups === undefined || groups.includes(port.group)).map(({ name }) => name)
   return { ports: found, missing: ports.length > 0 ? [] : [{ subject: component, fact: medium ?? 'ports' }] }
 }

@@ -1,4 +1,4 @@
-import { mediumGroup, portsOf, type Installation, type KindSpec } from '../model/index.js'
+import { groupsMeeting, mediumGroup, type Installation, type KindSpec } from '../model/index.js'
 
 /** A kind that joins two groups of media and of which there may be more than are listed. */
 export interface Crossing {
@@ -14,18 +14,19 @@ export function unlistedCrossings(installation: Installation): readonly Crossing
   })
 }
 
+/** A fitting that suits either water may join both, right or wrong. */
 function crossingsOf(kind: KindSpec): readonly Crossing[] {
   if (kind.section !== 'components') return []
-  return kind.ways.flatMap(({ between: [one, other] }) => {
-    const groups = [groupOf(kind, one), groupOf(kind, other)] as const
-    const [from, to] = groups
-    return from === undefined || to === undefined || from === to ? [] : [{ kind: kind.name, groups: [from, to] }]
-  })
+  return kind.ways.flatMap(({ between: [one, other] }) =>
+    groupsOf(kind, one).flatMap((from) =>
+      groupsOf(kind, other).flatMap((to) => (from === to ? [] : [{ kind: kind.name, groups: [from, to] as const }])),
+    ),
+  )
 }
 
-function groupOf(kind: KindSpec, port: string): string | undefined {
-  const medium = portsOf(kind).mediumOf(port.endsWith('*') ? `${port.slice(0, -1)}1` : port)
-  return medium === undefined ? undefined : mediumGroup(medium)
+function groupsOf(kind: KindSpec, port: string): readonly string[] {
+  const medium = kind.ports[port]
+  return medium === undefined ? [] : groupsMeeting(mediumGroup(medium))
 }
 
 /** Whether no stated count says that all of a kind are listed. */

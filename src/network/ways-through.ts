@@ -31,23 +31,17 @@ type Pair = readonly [ComponentPort, ComponentPort]
 
 function pairsOf(thing: Thing, way: Way, ports: readonly ComponentPort[]): readonly Pair[] {
   const [one, other] = way.between
-  if (!one.endsWith('*') && !other.endsWith('*')) return pairOf(named(one, ports), named(other, ports))
   const starts = matching(thing, one, ports)
   const ends = matching(thing, other, ports)
-  if (starts.length <= 1) return starts.flatMap((from) => ends.map((to): Pair => [from, to]))
-  if (ends.length <= 1) return ends.flatMap((to) => starts.map((from): Pair => [from, to]))
-  return chained([...new Set([...starts, ...ends])])
+  if (one.endsWith('*') && other.endsWith('*')) return chained([...new Set([...starts, ...ends])])
+  return starts.flatMap((from) => ends.map((to): Pair => [from, to]))
 }
 
-const named = (name: string, ports: readonly ComponentPort[]): ComponentPort | undefined =>
-  ports.find(({ port }) => port === name)
-const pairOf = (from?: ComponentPort, to?: ComponentPort): readonly Pair[] =>
-  from === undefined || to === undefined ? [] : [[from, to]]
-
-/** Joins many ports with few passages: each with the next. */
+/** Joins many ports with few passages: each with the next, those of one medium in a row. */
 function chained(ports: readonly ComponentPort[]): readonly Pair[] {
-  return ports.slice(1).flatMap((to, index) => {
-    const from = ports[index]
+  const sorted = ports.toSorted((one, other) => (one.group < other.group ? -1 : Number(one.group > other.group)))
+  return sorted.slice(1).flatMap((to, index) => {
+    const from = sorted[index]
     return from === undefined ? [] : [[from, to] as const]
   })
 }

@@ -20,10 +20,12 @@ interface Visit {
 function visitsOf(way: readonly Station[], graph: PortGraph): readonly Visit[] {
   const visits: Visit[] = []
   for (const { name } of way) {
-    const component = graph.node(name)?.component?.id
+    const node = graph.node(name)
+    const component = node?.component?.id
+    const port = `${component ?? ''}.${node?.port ?? ''}`
     const last = visits.at(-1)
-    if (last !== undefined && last.component === component) last.ports.push(name)
-    else visits.push(component === undefined ? { ports: [name] } : { component, ports: [name] })
+    if (last !== undefined && last.component === component) last.ports.push(port)
+    else visits.push(component === undefined ? { ports: [] } : { component, ports: [port] })
   }
   return visits
 }

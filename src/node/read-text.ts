@@ -8,6 +8,8 @@ import { plainData, type PlainData } from './plain-data.js'
 
 /** The largest text that is read, in characters. */
 export const largestText = 50_000_000
+// One text over many lines is one word, and still costs by the line.
+const mostLines = 2_000_000
 
 /** A text as plain data that knows where everything stands, or everything that is wrong with its notation. */
 export type ReadText =
@@ -19,7 +21,7 @@ export type ReadText =
  * are and each field decides what it takes. Refused, each with file, line and column: texts that are not YAML, keys that
  * are written twice, that are no text, that begin with a digit or stand without a value, empty values and `null` (write
  * `unknown`), anchors, references, merge keys, tags, directives, a second document, nesting deeper than 64, more than
- * 50 million characters or two million words, and the keys `__proto__`, `constructor` and `prototype`.
+ * 50 million characters, two million words or two million lines, and the keys `__proto__`, `constructor` and `prototype`.
  *
  * @param file - The name that problems carry.
  * @example
@@ -27,9 +29,10 @@ export type ReadText =
  * if (read.ok) console.log(read.value, read.locate('/clause')) // { clause: '301.10' } { line: 1, column: 9 }
  */
 export function readText(text: string, file: string): ReadText {
-  if (text.length > largestText) return { ok: false, problems: [tooLarge(file)] }
+  if (text.length > largestText) return { ok: false, problems: [tooLarge(`${largestText} characters`, file)] }
   const plain = text.startsWith('\uFEFF') ? text.slice(1) : text
   const positionOf = linePositions(plain)
+  if (positionOf(plain.length).line > mostLines) return { ok: false, problems: [tooLarge(`${mostLines} lines`, file)] }
   const foreign = foreignCharacter(plain)
   if (foreign !== undefined) return { ok: false, problems: problemsOf([foreign], file, positionOf) }
   const composed = composeText(plain, positionOf)
@@ -45,11 +48,11 @@ export function readText(text: string, file: string): ReadText {
   return { ok: true, value: read.data, ...locatedBy(read.spot, positionOf) }
 }
 
-function tooLarge(file: string): Problem {
+function tooLarge(most: string, file: string): Problem {
   return {
     code: 'text-too-large',
     pointer: '',
-    message: `A text of more than ${largestText} characters is not read.`,
+    message: `A text of more than ${most} is not read: divide it.`,
     file,
     line: 1,
     column: 1,

@@ -8,10 +8,12 @@ export function tellSpoken(demand: DemandTold, finding: Pick<Finding, 'ground'>)
   return `${demand.by.name}: ${[sources, tellNature(demand), tellWriter(demand)].filter((part) => part !== undefined).join('; ')}`
 }
 
-/** Another demand that applies, in one line. */
-export function tellOther(demand: DemandTold): string {
+/** Another demand that applies, in one line; sources that the reader has just read are not told again. */
+export function tellOther(demand: DemandTold, spoken?: DemandTold): string {
+  const sources = tellSources(demand)
+  const told = spoken !== undefined && tellSources(spoken) === sources ? 'same source' : sources
   const value = demand.value === undefined ? '' : ` asks ${demand.value},`
-  return [`${demand.severity}, ${demand.by.name}:${value} ${outcomes[demand.verdict]}${missedBy(demand)}`, tellSources(demand), tellNature(demand), tellWriter(demand)].filter((part) => part !== undefined && part !== '').join('; ')
+  return [`${demand.severity}, ${demand.by.name}:${value} ${outcomes[demand.verdict]}${missedBy(demand)}`, told, tellNature(demand), tellWriter(demand)].filter((part) => part !== undefined && part !== '').join('; ')
 }
 
 const outcomes: Readonly<Record<DemandTold['verdict'], string>> = {
@@ -38,8 +40,12 @@ export function tellSources(demand: DemandTold): string {
     return { name: tellSource(title, basis, demand.by.name), remarks: remarksOn(basis, base) }
   })
   const shared = sources[0]?.remarks.filter((remark) => sources.every(({ remarks }) => remarks.includes(remark))) ?? []
-  const told = sources.map(({ name, remarks }) => [name, ...remarks.filter((remark) => !shared.includes(remark)).map((remark) => `(${remark})`)].join(' '))
+  const told = sources.map(({ name, remarks }) => withRemarks(name, remarks.filter((remark) => !shared.includes(remark))))
   return [told.join(', '), ...shared].filter((part) => part !== '').join('; ')
+}
+
+function withRemarks(name: string, remarks: readonly string[]): string {
+  return remarks.length === 0 ? name : `${name} (${remarks.join('; ')})`
 }
 
 function tellSource(title: string, basis: readonly BasisTold[], authority: string): string {

@@ -1,4 +1,4 @@
-import type { Finding } from '../findings/index.js'
+import type { Evidence, Finding } from '../findings/index.js'
 import { tellOther, tellSpoken } from './demanded-by.js'
 import { decisive, tellKnown, tellNumbers } from './numbers.js'
 import type { Item, Row } from './sheet.js'
@@ -13,10 +13,10 @@ export function findingItem(finding: Finding): Item {
   const rows: readonly (Row | undefined)[] = [
     ...numbers.map((one) => ({ label: 'Found', text: tellNumbers(one, finding.subject.kind) })),
     row('Known', knownText(finding)),
-    row('Way', witness?.join(' -> ')),
+    witnessRow(witness, numbers),
     restsOn === 'assumption' && numbers.every((one) => one.standing !== 'assumed') ? row('Rests', 'ON AN ASSUMPTION: find out before acting on it') : undefined,
     row('Asked', spoke && tellSpoken(spoke, finding)),
-    ...others.map((demand) => row('Also', tellOther(demand))),
+    ...others.map((demand) => row('Also', tellOther(demand, spoke))),
     ...exemptionRows(finding),
     row('Missing', missingText([finding])),
     row('Why', because),
@@ -28,6 +28,11 @@ export function findingItem(finding: Finding): Item {
 
 export function row(label: string, text: string | undefined): Row | undefined {
   return text === undefined || text === '' ? undefined : { label, text }
+}
+
+/** A way that was walked, or the terms that an amount is made of. */
+export function witnessRow(witness: readonly string[] | undefined, numbers: readonly Pick<Evidence, 'si'>[]): Row | undefined {
+  return numbers.some(({ si }) => si !== undefined) ? row('Made of', witness?.join(', ')) : row('Way', witness?.join(' -> '))
 }
 
 /** Never left out, and marked by its word. */

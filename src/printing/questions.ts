@@ -1,6 +1,6 @@
 import { typeOf } from '../facts/index.js'
 import type { MissingFact, Report } from '../findings/index.js'
-import { places, type Installation, type Place } from '../model/index.js'
+import type { Installation, Place } from '../model/index.js'
 import type { Rulebook, Severity } from '../rulebook/index.js'
 import { askFor } from './ask-for.js'
 import { isCount } from './missing-section.js'

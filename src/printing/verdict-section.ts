@@ -3,7 +3,7 @@ import type { Thing } from '../model/index.js'
 import type { DemandVerdict, JudgedDemand, Verdict } from '../judging/index.js'
 import { allLeaves, openLeaves, type Demand } from '../rulebook/index.js'
 import type { UnitSystem } from '../units/index.js'
-import { row } from './finding-item.js'
+import { row, witnessRow } from './finding-item.js'
 import { tellKnown, tellNumbers } from './numbers.js'
 import { effectiveWords } from './rule-sheet.js'
 import type { Item, Row, Section, Tone } from './sheet.js'
@@ -35,12 +35,12 @@ function demandItem(demand: Demand, judged: JudgedDemand | undefined, subject: T
   const head = `${demand.severity}, ${demand.authority.name}: ${judged === undefined ? 'not asked' : verdictWords[judged.verdict].toLowerCase()}`
   if (judged === undefined) return { head, aside: demand.id, rows: [{ label: 'Reason', text: 'The document does not name this authority, or the demand is judged on what is stated only.' }] }
   const evidence = tellEvidence(judged.require, subject, system)
-  const ways = allLeaves(judged.require).flatMap(({ left }) => (left.witness === undefined || left.witness.length === 0 ? [] : [left.witness.join(' -> ')]))
+  const witnesses = allLeaves(judged.require).map(({ left }) => witnessRow(left.witness, left.state === 'number' ? [{ si: left }] : []))
   const rows: readonly (Row | undefined)[] = [
     ...datesRows(judged, subject, system),
     ...(judged.when === undefined ? [] : tellEvidence(judged.when, subject, system)).map((one) => row('When', evidenceWords(one, subject))),
     ...evidence.map((one) => row('Found', evidenceWords(one, subject))),
-    ...[...new Set(ways)].map((way) => row('Way', way)),
+    ...witnesses,
     row('Missing', missingWords(judged)),
     exemptedRow(judged),
   ]

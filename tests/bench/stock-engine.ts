@@ -5,9 +5,11 @@ import type { Thing } from '../../src/model/index.js'
 import type { Demand, Rule, Rulebook } from '../../src/rulebook/index.js'
 import { stockCondition, type Obtain } from './stock-conditions.js'
 
-/** The untouched engine with the conditions of our demands, made once for a rulebook. */
+/** Our demands in the words of the untouched engine; an engine for each set of them is made once and kept. */
 export interface StockBook {
-  readonly demandOf: (demand: Demand) => StockDemand
+  readonly rulebook: Rulebook
+  readonly demands: ReadonlyMap<Demand, StockDemand>
+  readonly engines: Map<string, Engine>
 }
 
 interface StockDemand {
@@ -16,26 +18,37 @@ interface StockDemand {
   readonly facts: ReadonlyMap<string, Obtain>
 }
 
-/** One question of the engine: a subject and the demands it is asked, in one view. */
+/** What the engine is given for one subject in one view. */
 export interface StockRun {
   readonly engine: Engine
-  readonly subject: Thing
-  readonly view: View
-  readonly facts: ReadonlyMap<string, Obtain>
+  readonly values: Readonly<Record<string, unknown>>
 }
 
-/** The implication "applies and when -> require" of every demand, as a host would write it for the engine. */
-export function stockBook(rulebook: Rulebook): StockBook {
-  const made = new Map(rulebook.rules.flatMap((rule) => rule.demands.map((demand) => [demand, stockDemand(rule, demand)] as const)))
-  return {
-    demandOf: (demand) => {
-      const found = made.get(demand)
-      if (found === undefined) throw new Error(`no such demand: ${demand.id}`)
-      return found
-    },
-  }
+export function openStockBook(rulebook: Rulebook): StockBook {
+  const demands = rulebook.rules.flatMap((rule) => rule.demands.map((one) => [one, stockDemand(rule, one)] as const))
+  return { rulebook, demands: new Map(demands), engines: new Map() }
 }
 
+/** One run for each subject and view. Values are found beforehand, or when the engine asks for them. */
+export function stockRuns(book: StockBook, facts: Facts, found: 'before' | 'when asked'): readonly StockRun[] {
+  return askedOf(book, facts).map(({ subject, view, demands }) => {
+    const names = new Map(demands.flatMap((demand) => [...demand.facts]))
+    const values = [...names].map(([name, obtain]) => {
+      const value = (): unknown => obtain(view, subject)
+      return [name, found === 'before' ? value() : value] as const
+    })
+    return { engine: engineFor(book, demands), values: Object.fromEntries(values) }
+  })
+}
+
+/** One run after another, since a stock engine loses overlapping ones. Gives how many demands hold. */
+export async function runStock(runs: readonly StockRun[]): Promise<number> {
+  let held = 0
+  for (const { engine, values } of runs) held += (await engine.run({ ...values })).results.length
+  return held
+}
+
+/** The implication "applies and when -> require", as a host would write it. */
 function stockDemand(rule: Rule, demand: Demand): StockDemand {
   const facts = new Map<string, Obtain>()
   const whens = [demand.applies, rule.when, demand.when].filter((one) => one !== undefined)
@@ -50,58 +63,36 @@ function stockDemand(rule: Rule, demand: Demand): StockDemand {
   return { name: `${rule.id}#${demand.id}`, conditions: { any }, facts }
 }
 
-/** An engine for each set of demands that some subject is asked, and the runs of one house. Engines are made before the clock starts. */
-export function stockRuns(book: StockBook, rulebook: Rulebook, facts: Facts): readonly StockRun[] {
-  const engines = new Map<string, Engine>()
-  const asked = new Map<string, { readonly subject: Thing; readonly view: View; readonly demands: StockDemand[] }>()
-  for (const { rule, demands } of plan(rulebook, facts)) {
-    for (const one of subjectsOf(rule, facts)) {
-      for (const demand of demandsFor(one, demands)) {
-        const view = viewFor(facts, demand)
-        const key = `${view === facts.strict ? 'strict' : 'whole'} ${one.subject.id}`
-        const entry = asked.get(key) ?? { subject: one.subject, view, demands: [] }
-        entry.demands.push(book.demandOf(demand))
-        asked.set(key, entry)
-      }
+interface Asked {
+  readonly subject: Thing
+  readonly view: View
+  readonly demands: StockDemand[]
+}
+
+/** Who is asked what, gathered by subject and view. */
+function askedOf({ rulebook, demands }: StockBook, facts: Facts): readonly Asked[] {
+  const asked = new Map<string, Asked>()
+  for (const planned of plan(rulebook, facts)) {
+    const due = subjectsOf(planned.rule, facts).flatMap((one) =>
+      demandsFor(one, planned.demands).map((demand) => ({ subject: one.subject, demand })),
+    )
+    for (const { subject, demand } of due) {
+      const view = viewFor(facts, demand)
+      const key = `${view === facts.strict ? 'strict' : 'whole'} ${subject.id}`
+      const entry = asked.get(key) ?? { subject, view, demands: [] }
+      asked.set(key, entry)
+      entry.demands.push(...[demands.get(demand)].filter((one) => one !== undefined))
     }
   }
-  return [...asked.values()].map(({ subject, view, demands }) => {
-    const key = demands.map(({ name }) => name).join(' ')
-    const engine = engines.get(key) ?? engineOf(demands)
+  return [...asked.values()]
+}
+
+function engineFor({ engines }: StockBook, demands: readonly StockDemand[]): Engine {
+  const key = demands.map(({ name }) => name).join(' ')
+  const engine = engines.get(key) ?? new Engine([], { allowUndefinedFacts: true })
+  if (!engines.has(key)) {
+    for (const { name, conditions } of demands) engine.addRule({ name, conditions, event: { type: 'held' } })
     engines.set(key, engine)
-    return { engine, subject, view, facts: new Map(demands.flatMap((demand) => [...demand.facts])) }
-  })
-}
-
-function engineOf(demands: readonly StockDemand[]): Engine {
-  const engine = new Engine([], { allowUndefinedFacts: true })
-  for (const { name, conditions } of demands) engine.addRule({ name, conditions, event: { type: 'held' } })
+  }
   return engine
-}
-
-/** What the engine is given for one subject. */
-export interface ReadyRun {
-  readonly engine: Engine
-  readonly values: Readonly<Record<string, unknown>>
-}
-
-/** Every value found beforehand: only the engine is measured. */
-export function withValues(runs: readonly StockRun[]): readonly ReadyRun[] {
-  return runs.map(({ engine, subject, view, facts }) => ({ engine, values: mapped(facts, (obtain) => obtain(view, subject)) }))
-}
-
-/** Every value found when the engine asks for it. */
-export function withFacts(runs: readonly StockRun[]): readonly ReadyRun[] {
-  return runs.map(({ engine, subject, view, facts }) => ({ engine, values: mapped(facts, (obtain) => () => obtain(view, subject)) }))
-}
-
-/** One run after another, since a stock engine loses overlapping ones. Gives how many demands hold. */
-export async function runStock(runs: readonly ReadyRun[]): Promise<number> {
-  let held = 0
-  for (const { engine, values } of runs) held += (await engine.run({ ...values })).results.length
-  return held
-}
-
-function mapped<A>(facts: ReadonlyMap<string, Obtain>, change: (obtain: Obtain) => A): Readonly<Record<string, A>> {
-  return Object.fromEntries([...facts].map(([name, obtain]) => [name, change(obtain)]))
 }

@@ -1,13 +1,25 @@
 import type { Written } from './asking.js'
 
-export const line = (id: string, path: string, more: Written = {}): Written => ({ id, medium: 'heatingWater', path: path.split(' '), ...more })
+export const line = (id: string, path: string, more: Written = {}): Written => ({
+  id,
+  medium: 'heatingWater',
+  path: path.split(' '),
+  ...more,
+})
 
 /** A boiler with its relief valve in the tapping and one radiator, all of it drawn and counted. */
 export const boilerHouse = {
   complete: { all: '9' },
   components: [
     { id: 'B1', kind: 'boiler', capped: ['gas', 'flue', 'intake', 'condensate'] },
-    { id: 'RV1', kind: 'reliefValve', protects: 'B1', setPressure: '30 psi', capacity: '300000 Btu/h', capped: ['outlet'] },
+    {
+      id: 'RV1',
+      kind: 'reliefValve',
+      protects: 'B1',
+      setPressure: '30 psi',
+      capacity: '300000 Btu/h',
+      capped: ['outlet'],
+    },
     { id: 'ISO1', kind: 'isolationValve', locked: 'no', maximumPressure: '150 psi' },
     { id: 'E1', kind: 'castIronRadiator', topElevation: '25.5 ft', maximumPressure: '60 psi' },
     { id: 'TE1', kind: 'tee', maximumPressure: '150 psi' },

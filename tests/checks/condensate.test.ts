@@ -20,7 +20,9 @@ const house = (lines: readonly Written[], material = 'cast-iron'): Written => ({
 })
 
 const told = (document: Written): readonly string[] =>
-  ['condensateTreated', 'acidReachesMetalDrain', 'metalAheadOfNeutralizer'].map((fact) => wordOf(ask(document, 'B1', fact)))
+  ['condensateTreated', 'acidReachesMetalDrain', 'metalAheadOfNeutralizer'].map((fact) =>
+    wordOf(ask(document, 'B1', fact)),
+  )
 
 describe('condensate', () => {
   it('through the neutralizer into iron, all in plastic', () => {
@@ -47,9 +49,15 @@ describe('condensate', () => {
 
   it('metal counts ahead of the neutralizer only', () => {
     const pipes = (ahead: string, behind: string): Written =>
-      house([drain('L1', 'B1.condensate TR1.in', 'pvc'), drain('L2', 'TR1.out NE1.in', ahead), drain('L3', 'NE1.out DR1.in', behind)])
+      house([
+        drain('L1', 'B1.condensate TR1.in', 'pvc'),
+        drain('L2', 'TR1.out NE1.in', ahead),
+        drain('L3', 'NE1.out DR1.in', behind),
+      ])
     expect(told(pipes('galvanized-steel', 'pvc'))).toEqual(['yes', 'no', 'yes'])
-    expect(ask(pipes('galvanized-steel', 'pvc'), 'B1', 'metalAheadOfNeutralizer').witness).toEqual(['L2 galvanized-steel'])
+    expect(ask(pipes('galvanized-steel', 'pvc'), 'B1', 'metalAheadOfNeutralizer').witness).toEqual([
+      'L2 galvanized-steel',
+    ])
     expect(told(pipes('pvc', 'galvanized-steel'))).toEqual(['yes', 'no', 'no'])
     expect(told(pipes('stainless', 'copper-L'))).toEqual(['yes', 'no', 'no'])
   })
@@ -61,7 +69,10 @@ describe('condensate', () => {
   it('pipe of which nobody knows the material', () => {
     const house1 = house([drain('L1', 'B1.condensate TR1 NE1 DR1.in')])
     expect(told(house1)).toEqual(['yes', 'no', 'unknown'])
-    expect(missingOf(ask(house1, 'B1', 'metalAheadOfNeutralizer'))).toEqual(['L1.pipe.type', 'B1.metalAheadOfNeutralizer'])
+    expect(missingOf(ask(house1, 'B1', 'metalAheadOfNeutralizer'))).toEqual([
+      'L1.pipe.type',
+      'B1.metalAheadOfNeutralizer',
+    ])
   })
 
   it('an open end before the neutralizer decides nothing; one behind it does no harm', () => {

@@ -8,7 +8,11 @@ interface Filled {
 }
 
 const emitters = (tops: readonly (string | undefined)[]): readonly Written[] =>
-  tops.map((top, index) => ({ id: `E${index + 1}`, kind: 'finTube', ...(top === undefined ? {} : { topElevation: top }) }))
+  tops.map((top, index) => ({
+    id: `E${index + 1}`,
+    kind: 'finTube',
+    ...(top === undefined ? {} : { topElevation: top }),
+  }))
 
 const house = ({ tops = ['25.5 ft'], fluid = { antifreeze: 'no-antifreeze' }, complete }: Filled): Written => ({
   complete: complete ?? { emitter: String(tops.length) },
@@ -16,7 +20,8 @@ const house = ({ tops = ['25.5 ft'], fluid = { antifreeze: 'no-antifreeze' }, co
   components: [{ id: 'FV1', kind: 'fillValve' }, ...emitters(tops)],
 })
 
-const pressure = (filled: Filled): readonly string[] => boundsOf(ask(house(filled), 'FV1', 'staticPressure'), 'pressure')
+const pressure = (filled: Filled): readonly string[] =>
+  boundsOf(ask(house(filled), 'FV1', 'staticPressure'), 'pressure')
 const psi = (filled: Filled): readonly number[] => pressure(filled).map((text) => Number.parseFloat(text))
 
 describe('pressure of the standing water', () => {
@@ -38,7 +43,9 @@ describe('pressure of the standing water', () => {
 
   it('so does one whose height nobody measured', () => {
     expect(pressure({ tops: ['25.5 ft', undefined] })).toEqual(['11.1 psi', 'no upper limit'])
-    expect(missingOf(ask(house({ tops: ['25.5 ft', undefined] }), 'FV1', 'staticPressure'))).toEqual(['E2.topElevation'])
+    expect(missingOf(ask(house({ tops: ['25.5 ft', undefined] }), 'FV1', 'staticPressure'))).toEqual([
+      'E2.topElevation',
+    ])
   })
 
   it('no height at all is no number', () => {
@@ -64,7 +71,10 @@ describe('pressure of the standing water', () => {
     expect(pressure({ fluid: {} })).toEqual(['11 psi', 'no upper limit'])
     expect(pressure({ fluid: { antifreeze: 'unlisted' } })).toEqual(['11.1 psi', 'no upper limit'])
     expect(missingOf(ask(house({ fluid: {} }), 'FV1', 'staticPressure'))).toEqual(['heatingFluid.antifreeze'])
-    const silent = { complete: { emitter: '1' }, components: [{ id: 'FV1', kind: 'fillValve' }, ...emitters(['25.5 ft'])] }
+    const silent = {
+      complete: { emitter: '1' },
+      components: [{ id: 'FV1', kind: 'fillValve' }, ...emitters(['25.5 ft'])],
+    }
     expect(missingOf(ask(silent, 'FV1', 'staticPressure'))).toEqual(['heatingFluid.antifreeze'])
   })
 })

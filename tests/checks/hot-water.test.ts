@@ -38,7 +38,11 @@ const expansion = (document: Written): string => wordOf(ask(document, 'T1', 'pot
 
 describe('whether the cold side of a tank is closed', () => {
   const open = (meterCheck: string): Written =>
-    house({ meterCheck, components: [stop, tees[0] ?? {}], lines: [cold('L1', 'WS1.out PS1 PT1 T1.cold'), cold('L2', 'PT1.branch MV1.cold')] })
+    house({
+      meterCheck,
+      components: [stop, tees[0] ?? {}],
+      lines: [cold('L1', 'WS1.out PS1 PT1 T1.cold'), cold('L2', 'PT1.branch MV1.cold')],
+    })
 
   it('no: nothing on the way to the street checks, and a stop stands open', () => {
     expect(closed(open('no'))).toBe('no')
@@ -76,7 +80,11 @@ describe('whether the cold side of a tank is closed', () => {
   it('unknown: the cold pipe is not drawn, or leads into the unknown, or the street is not listed', () => {
     expect(closed(house({ lines: [] }))).toBe('unknown')
     expect(closed(house({ components: [stop], lines: [cold('L1', 'unknown PS1 T1.cold')] }))).toBe('unknown')
-    const nowhere = { complete: { all: '1' }, water: { meterCheck: 'no' }, components: [{ id: 'T1', kind: 'indirectTank', capped: ['cold'] }] }
+    const nowhere = {
+      complete: { all: '1' },
+      water: { meterCheck: 'no' },
+      components: [{ id: 'T1', kind: 'indirectTank', capped: ['cold'] }],
+    }
     expect(closed(nowhere)).toBe('unknown')
     expect(missingOf(ask(nowhere, 'T1', 'coldSideClosed'))).toEqual(['waterService.count', 'T1.coldSideClosed'])
   })
@@ -99,7 +107,10 @@ describe('room for heated drinking water', () => {
     })
 
   it('reachable, with the way that leads there', () => {
-    const joined = house({ components: [check, ...tees, tank], lines: [cold('L1', 'WS1.out PC1 PT1 T1.cold'), cold('L2', 'PT1.branch EXP1.system')] })
+    const joined = house({
+      components: [check, ...tees, tank],
+      lines: [cold('L1', 'WS1.out PC1 PT1 T1.cold'), cold('L2', 'PT1.branch EXP1.system')],
+    })
     expect(expansion(joined)).toBe('reachable')
     expect(ask(joined, 'T1', 'potableExpansion').witness).toEqual(['T1.cold', 'PT1', 'EXP1.system'])
   })
@@ -122,7 +133,11 @@ describe('room for heated drinking water', () => {
     const uncounted = house({
       components: [check, tees[0] ?? {}, tank],
       complete: { waterService: '1' },
-      lines: [cold('L1', 'WS1.out PT1 PC1 T1.cold'), cold('L2', 'PT1.branch EXP1.system'), { id: 'L-tap', medium: 'potableHot', path: ['MV1.mixed', 'unknown'] }],
+      lines: [
+        cold('L1', 'WS1.out PT1 PC1 T1.cold'),
+        cold('L2', 'PT1.branch EXP1.system'),
+        { id: 'L-tap', medium: 'potableHot', path: ['MV1.mixed', 'unknown'] },
+      ],
     })
     expect(expansion(uncounted)).toBe('absent')
     const openHot = house({ components: [], complete: { waterService: '1' }, lines: [] })
@@ -136,7 +151,9 @@ describe('room for heated drinking water', () => {
   })
 
   it('can be stated instead of drawn', () => {
-    const stated = { components: [{ id: 'T1', kind: 'indirectTank', potableExpansion: 'reachable', coldSideClosed: 'no' }] }
+    const stated = {
+      components: [{ id: 'T1', kind: 'indirectTank', potableExpansion: 'reachable', coldSideClosed: 'no' }],
+    }
     expect([expansion(stated), closed(stated)]).toEqual(['reachable', 'no'])
   })
 })

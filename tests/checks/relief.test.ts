@@ -93,7 +93,9 @@ describe('the way to the relief valve', () => {
   it('no relief valve: known only where somebody counted', () => {
     const bare = {
       complete: { all: '1' },
-      components: [{ id: 'B1', kind: 'boiler', capped: ['supply', 'return', 'relief', 'gas', 'flue', 'intake', 'condensate'] }],
+      components: [
+        { id: 'B1', kind: 'boiler', capped: ['supply', 'return', 'relief', 'gas', 'flue', 'intake', 'condensate'] },
+      ],
     }
     expect(told(bare)).toEqual({ inVolume: 'no', way: 'absent', onBoiler: 'no' })
     const undrawn = { components: [{ id: 'B1', kind: 'boiler' }] }
@@ -102,12 +104,21 @@ describe('the way to the relief valve', () => {
   })
 
   it('a listed valve whose pipe is not drawn may be anywhere, however complete the counts', () => {
-    const house = { complete: { all: '2' }, components: [{ id: 'B1', kind: 'boiler' }, { id: 'RV1', kind: 'reliefValve', protects: 'B1' }] }
+    const house = {
+      complete: { all: '2' },
+      components: [
+        { id: 'B1', kind: 'boiler' },
+        { id: 'RV1', kind: 'reliefValve', protects: 'B1' },
+      ],
+    }
     expect(told(house)).toEqual({ inVolume: 'unknown', way: 'unknown', onBoiler: 'unknown' })
   })
 
   it('an open end does not pass', () => {
-    const house = changed(boilerHouse, { complete: { all: '9' }, lines: [line('L-relief', 'B1.relief unknown RV1.inlet')] })
+    const house = changed(boilerHouse, {
+      complete: { all: '9' },
+      lines: [line('L-relief', 'B1.relief unknown RV1.inlet')],
+    })
     expect(told(house)).toEqual({ inVolume: 'unknown', way: 'unknown', onBoiler: 'unknown' })
   })
 })
@@ -124,7 +135,9 @@ describe('stated answers about the relief valve', () => {
       components: [{ id: 'B1', kind: 'boiler', reliefWay: 'open', capped: ['gas', 'flue', 'intake', 'condensate'] }],
     })
     expect(ask(house, 'B1', 'reliefWay')).toMatchObject({ state: 'word', word: 'blocked', stated: false })
-    expect(factsOf(house).contradictions).toMatchObject([{ code: 'answer-against-trace', subject: 'B1', fact: 'reliefWay' }])
+    expect(factsOf(house).contradictions).toMatchObject([
+      { code: 'answer-against-trace', subject: 'B1', fact: 'reliefWay' },
+    ])
   })
 })
 
@@ -134,14 +147,17 @@ describe('lowest setting and capacity of the relief valves', () => {
       complete: { all: '10' },
       components: [{ id: 'RV2', kind: 'reliefValve', setPressure: '60 psi', capacity: '100000 Btu/h', ...values }],
     })
-  const lowest = (document: Written): readonly string[] => boundsOf(ask(document, 'B1', 'lowestReliefSetting'), 'pressure')
+  const lowest = (document: Written): readonly string[] =>
+    boundsOf(ask(document, 'B1', 'lowestReliefSetting'), 'pressure')
   const capacity = (document: Written): readonly string[] => boundsOf(ask(document, 'B1', 'reliefCapacity'), 'heatRate')
 
   it('one valve, all counted', () => {
     expect(lowest(boilerHouse)).toEqual(['30 psi'])
     expect(capacity(boilerHouse)).toEqual(['300000 Btu/h'])
     expect(ask(boilerHouse, 'B1', 'lowestReliefSetting').witness).toEqual(['RV1 30 psi'])
-    expect(ask(boilerHouse, 'B1', 'reliefCapacity').witness).toEqual([`RV1 ${printQuantity(si('heatRate', '300000 Btu/h'), 'heatRate', 'ip')}`])
+    expect(ask(boilerHouse, 'B1', 'reliefCapacity').witness).toEqual([
+      `RV1 ${printQuantity(si('heatRate', '300000 Btu/h'), 'heatRate', 'ip')}`,
+    ])
   })
 
   it('the lowest and the sum, not the first', () => {
@@ -179,7 +195,9 @@ describe('lowest setting and capacity of the relief valves', () => {
   })
 
   it('a tag that nobody read', () => {
-    const unread = changed(boilerHouse, { components: [{ id: 'RV1', kind: 'reliefValve', protects: 'B1', capped: ['outlet'] }] })
+    const unread = changed(boilerHouse, {
+      components: [{ id: 'RV1', kind: 'reliefValve', protects: 'B1', capped: ['outlet'] }],
+    })
     expect([lowest(unread), capacity(unread)]).toEqual([['unknown'], ['0 Btu/h', 'no upper limit']])
     expect(missingOf(ask(unread, 'B1', 'lowestReliefSetting'))).toEqual(['RV1.setPressure'])
   })
@@ -221,7 +239,12 @@ describe('the weakest part', () => {
   })
 
   it('nothing is known of parts that are not drawn', () => {
-    const house = { components: [{ id: 'B1', kind: 'boiler' }, { id: 'E1', kind: 'finTube', maximumPressure: '20 psi' }] }
+    const house = {
+      components: [
+        { id: 'B1', kind: 'boiler' },
+        { id: 'E1', kind: 'finTube', maximumPressure: '20 psi' },
+      ],
+    }
     expect(weakest(house)).toEqual(['unknown'])
   })
 
@@ -229,7 +252,12 @@ describe('the weakest part', () => {
     const stated = (value: string): Written =>
       changed(boilerHouse, {
         components: [
-          { id: 'B1', kind: 'boiler', weakestPart: { value, within: '5 psi' }, capped: ['gas', 'flue', 'intake', 'condensate'] },
+          {
+            id: 'B1',
+            kind: 'boiler',
+            weakestPart: { value, within: '5 psi' },
+            capped: ['gas', 'flue', 'intake', 'condensate'],
+          },
           { id: 'TE1', kind: 'tee' },
         ],
       })

@@ -14,7 +14,12 @@ const hotWater = { name: 'hot water', energized: ['ZV1', 'ZV5'] }
 const all = ['ZV1', 'ZV2', 'ZV3', 'ZV4', 'ZV5', 'TH2', 'TH3', 'TH4', 'TH5', 'CP1']
 
 /** Five zone valves of 0.32 A at 24 V, four thermostats and a panel of 3 VA. */
-const house = ({ feeds = all, valve = {}, states = [heating, hotWater], complete = { states: '2' } }: Powered): Written => ({
+const house = ({
+  feeds = all,
+  valve = {},
+  states = [heating, hotWater],
+  complete = { states: '2' },
+}: Powered): Written => ({
   complete,
   states,
   components: [
@@ -50,7 +55,10 @@ describe('load of a transformer', () => {
 
   it('a state that may energize more may energize everything', () => {
     expect(load({ states: [heating, { name: 'hot water' }] })).toEqual(['38 VA', '53.4 VA'])
-    expect(load({ states: [heating, { name: 'hot water', energized: ['ZV1', 'unknown'] }] })).toEqual(['38 VA', '53.4 VA'])
+    expect(load({ states: [heating, { name: 'hot water', energized: ['ZV1', 'unknown'] }] })).toEqual([
+      '38 VA',
+      '53.4 VA',
+    ])
   })
 
   it('a valve in no state may run on top of any', () => {

@@ -17,10 +17,23 @@ const bends = (ninety: string, fortyFive: string): Written => ({
   ],
 })
 
-const house = ({ run = {}, fittings = bends('7', '2'), table = { complete: '2', list: [row2, row3] } }: Vent): Written => ({
+const house = ({
+  run = {},
+  fittings = bends('7', '2'),
+  table = { complete: '2', list: [row2, row3] },
+}: Vent): Written => ({
   components: [
     { id: 'B1', kind: 'boiler', ventTable: table },
-    { id: 'VR1', kind: 'ventRun', side: 'exhaust', appliance: 'B1', size: '2', straightLength: '38 ft', fittings, ...run },
+    {
+      id: 'VR1',
+      kind: 'ventRun',
+      side: 'exhaust',
+      appliance: 'B1',
+      size: '2',
+      straightLength: '38 ft',
+      fittings,
+      ...run,
+    },
   ],
 })
 
@@ -39,7 +52,11 @@ describe('equivalent length of a vent run', () => {
   })
 
   it('tells the terms', () => {
-    expect(ask(house({}), 'VR1', 'equivalentLength').witness).toEqual(['38 ft straight', '7 elbow90 x 60 in', '2 elbow45 x 36 in'])
+    expect(ask(house({}), 'VR1', 'equivalentLength').witness).toEqual([
+      '38 ft straight',
+      '7 elbow90 x 60 in',
+      '2 elbow45 x 36 in',
+    ])
   })
 
   it('the row of its own size counts', () => {
@@ -72,7 +89,9 @@ describe('equivalent length of a vent run', () => {
 
   it('elbows that count nothing stay nothing, however many', () => {
     const table = { complete: '1', list: [{ ...row2, elbow90: '0 ft' }] }
-    expect(length({ table, fittings: { complete: '1', list: [{ id: 'quarter', type: 'elbow90' }] } })).toEqual(['38 ft'])
+    expect(length({ table, fittings: { complete: '1', list: [{ id: 'quarter', type: 'elbow90' }] } })).toEqual([
+      '38 ft',
+    ])
   })
 })
 
@@ -83,7 +102,9 @@ describe('longest length that the maker allows', () => {
 
   it('is nothing for a size that a complete table does not list', () => {
     expect(longest({ run: { size: '4' } })).toEqual(['0 ft'])
-    expect(ask(house({ run: { size: '4' } }), 'VR1', 'longestAllowed').witness).toEqual(['the vent table of B1 lists no size 4'])
+    expect(ask(house({ run: { size: '4' } }), 'VR1', 'longestAllowed').witness).toEqual([
+      'the vent table of B1 lists no size 4',
+    ])
   })
 
   it('is not known for a size that an incomplete table does not list', () => {

@@ -64,7 +64,7 @@ const strainer = kind('strainer', {
 const coupling = kind('coupling', {
   spoken: 'coupling',
   place: 'boiler',
-  ports: twoWater,
+  ports: { a: 'eitherWater', b: 'eitherWater' },
   through: ['a', 'b'],
   ways: [alongPorts],
   fields: {},
@@ -100,7 +100,7 @@ const manifold = kind('manifold', {
 const relief = kind('relief', {
   spoken: 'relief valve',
   place: 'relief',
-  ports: { inlet: 'heatingWater', outlet: 'discharge' },
+  ports: { inlet: 'eitherWater', outlet: 'discharge' },
   fields: {},
 })
 

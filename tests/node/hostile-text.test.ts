@@ -73,13 +73,19 @@ describe('hostile texts', () => {
 
   it('refuses more than 50 million characters without parsing them', () => {
     const text = '['.repeat(largestText + 1)
-    expect(table(problemsIn(text))).toEqual(['1:1 text-too-large A text of more than 50000000 characters is not read.'])
+    expect(table(problemsIn(text))).toEqual(['1:1 text-too-large A text of more than 50000000 characters is not read: divide it.'])
   })
 
   it('refuses more than two million words', () => {
     expect(table(problemsIn('- a\n'.repeat(600_000)))).toEqual([
       '400000:4 text-too-large A text of more than 2000000 words and marks is not read: divide it.',
     ])
+  })
+
+  it('refuses more than two million lines, in one text or in many', () => {
+    const problem = '1:1 text-too-large A text of more than 2000000 lines is not read: divide it.'
+    expect(table(problemsIn(`a: |\n${' b\n'.repeat(2_000_000)}`))).toEqual([problem])
+    expect(table(problemsIn('\n'.repeat(2_000_000)))).toEqual([problem])
   })
 
   it('tells a thousand problems of a text that is nothing else', () => {

@@ -1,0 +1,73 @@
+import { Option, type Command } from 'commander'
+import { writeReport, type Report } from '../findings/index.js'
+import { judge } from '../judging/index.js'
+import { printProblem } from '../model/index.js'
+import { printJson, printMarkdown, printText } from '../printing/index.js'
+import { exitCodeFor, exitRules, type ExitCode, type ExitRule } from './exit-codes.js'
+import { loadDocument, prepareDocument } from './load-document.js'
+import { loadRulebook, type LoadedRulebook } from './load-rulebook.js'
+import { addDocumentOptions, dayOf, oneOfThese, toOpen, type DocumentWords } from './shared-options.js'
+import { paintFor, type CommandLineIo } from './terminal.js'
+
+const formats = ['text', 'markdown', 'json'] as const
+
+interface CheckWords extends DocumentWords {
+  readonly format: (typeof formats)[number]
+  readonly exitOn: ExitRule
+  readonly passed?: boolean
+}
+
+/** `check <file>`: judges an installation and prints the report. */
+export function addCheckCommand(program: Command, io: CommandLineIo, finish: (code: ExitCode) => void): void {
+  addDocumentOptions(program.command('check').argument('<file>', 'the installation, YAML or JSON').description('judge an installation and print what to mend and what to find out'))
+    .addOption(new Option('--format <format>', `how to print: ${formats.join(', ')}`).default(formats[0]).argParser(oneOfThese(formats)))
+    .addOption(new Option('--exit-on <outcome>', 'what the exit code tells: "open" 1 and 3, "failing" 1 only, "never" neither').default('open').argParser(oneOfThese(exitRules)))
+    .option('--passed', 'list what holds and what does not apply as well')
+    .addHelpText('after', examples)
+    .action(async (file: string, words: CheckWords) => {
+      finish(await check(file, words, io))
+    })
+}
+
+const examples = `
+Exit codes: 0 clear, 1 failing, 2 could not run, 3 open (something binding cannot be told).
+
+Examples:
+  $ hydronic-rulebook check house.yaml
+  $ hydronic-rulebook check house.yaml --phase final --overlay overlays/
+  $ hydronic-rulebook check house.yaml --format json --exit-on failing > report.json`
+
+async function check(file: string, words: CheckWords, io: CommandLineIo): Promise<ExitCode> {
+  const document = loadDocument(file)
+  const loaded = await loadRulebook(toOpen(words, document))
+  const { rulebook, equipment } = loaded
+  const prepared = prepareDocument(document, rulebook, { equipment, ...(words.phase === undefined ? {} : { phase: words.phase }) })
+  const verdicts = judge(rulebook, prepared.facts)
+  const report = writeReport({ ...prepared, verdicts }, { judgedOn: dayOf(words, io), listPassed: words.passed === true })
+  io.out(print(report, words, loaded, io))
+  tellNotes(loaded, words.format === 'json', io)
+  return exitCodeFor(report.outcome, words.exitOn)
+}
+
+function print(report: Report, { format }: CheckWords, { opened }: LoadedRulebook, io: CommandLineIo): string {
+  switch (format) {
+    case 'text':
+      return printText(report, { opened, color: paintFor(io), ...(io.width === undefined ? {} : { width: io.width }) })
+    case 'markdown':
+      return printMarkdown(report, { opened })
+    case 'json':
+      return printJson(report)
+    default:
+      return neverFormat(format)
+  }
+}
+
+/** What was not found or looks odd, and where the page does not say it, what was opened. */
+export function tellNotes({ rulebook, opened, notes }: LoadedRulebook, withOpened: boolean, io: CommandLineIo): void {
+  const lines = [...(withOpened ? opened.map((line) => `opened ${line}`) : []), ...notes, ...rulebook.warnings.map((warning) => `warning: ${printProblem(warning)}`)]
+  if (lines.length > 0) io.err(`${lines.join('\n')}\n`)
+}
+
+function neverFormat(format: never): never {
+  throw new TypeError(`no such format: ${String(format)}`)
+}

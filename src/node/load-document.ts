@@ -1,0 +1,39 @@
+import { prepareCheck, type CheckOptions } from '../check-installation.js'
+import type { Judgement } from '../findings/index.js'
+import { isMap, UnreadableInstallation, type Phase } from '../model/index.js'
+import type { Rulebook } from '../rulebook/index.js'
+import { CouldNotRun } from './could-not-run.js'
+import { loadText, type LoadedText } from './load-text.js'
+import { withPositions } from './locate.js'
+
+/**
+ * Reads the file of an installation, YAML or JSON, as plain data that knows where everything stands.
+ *
+ * @throws CouldNotRun with every problem of the notation, each with file, line and column
+ * @example
+ * const { value } = loadDocument('house.yaml')
+ */
+export function loadDocument(file: string): LoadedText {
+  return loadText(file)
+}
+
+/** What a check of a loaded document may be told. */
+export interface PrepareOptions extends Pick<CheckOptions, 'equipment'> {
+  /** In place of the phase that the document states. */
+  readonly phase?: Phase
+}
+
+/**
+ * Everything of a check before judging.
+ *
+ * @throws CouldNotRun with every problem of the document, each with file, line and column
+ */
+export function prepareDocument({ file, value, source }: LoadedText, rulebook: Rulebook, { phase, ...options }: PrepareOptions = {}): Omit<Judgement, 'verdicts'> {
+  const asked = phase === undefined || !isMap(value) ? value : { ...value, phase }
+  try {
+    return { ...prepareCheck(asked, rulebook, options), document: value }
+  } catch (reason) {
+    if (reason instanceof UnreadableInstallation) throw new CouldNotRun(withPositions(reason.problems, file, source))
+    throw reason
+  }
+}

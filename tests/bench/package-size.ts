@@ -1,0 +1,69 @@
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, symlinkSync, writeFileSync } from 'node:fs'
+import { join, resolve } from 'node:path'
+import { gzipSync } from 'node:zlib'
+import { build } from 'tsup'
+import { runWell } from '../house/packed/bench.js'
+import { twoTowns } from './houses.js'
+import { median } from './measure.js'
+import { printTable, spokenSize } from './table.js'
+
+const doors = { index: 'src/index.ts', base: 'src/base.ts' }
+const repeats = 3
+
+const consumer = `
+import { checkInstallation, openRulebook, type InstallationWritten } from 'hydronic-rulebook'
+import { base } from 'hydronic-rulebook/base'
+
+const document: InstallationWritten = { installation: 1, components: [{ id: 'B1', kind: 'boiler', mawp: '50 psi' }] }
+export const outcome: string = checkInstallation(document, openRulebook({ ruleSets: [base] })).outcome
+`
+
+/** What the front door costs a page that loads it, and an editor that reads its types. */
+export async function measurePackage(): Promise<void> {
+  mkdirSync('.tmp', { recursive: true })
+  const folder = mkdtempSync(join('.tmp', 'bench-'))
+  try {
+    const bundle = await bundleFrontDoor(folder)
+    const types = await declare(folder)
+    const [alone, checked] = [await checkTime(folder, 'empty.mts', 'export {}\n'), await checkTime(folder, 'consumer.mts', consumer)]
+    printTable(`The front door, with the types of ${twoTowns.model.kinds.size} kinds`, [
+      ['', 'measured', 'allowed'],
+      ['bundled for a browser, gzipped, without rules', spokenSize(bundle), '60 kB'],
+      ['declarations of . and ./base', spokenSize(types), '150 kB, all doors'],
+      ['type check of a consumer, beyond an empty file', `${(checked - alone).toFixed(2)} s`, '1.5 s'],
+      ['the empty file', `${alone.toFixed(2)} s`, ''],
+    ])
+  } finally {
+    rmSync(folder, { recursive: true })
+  }
+}
+
+async function bundleFrontDoor(folder: string): Promise<number> {
+  const outDir = join(folder, 'bundle')
+  await build({ config: false, entry: { front: doors.index }, outDir, format: 'esm', platform: 'browser', target: 'es2022', noExternal: [/./], minify: true, treeshake: true, silent: true })
+  return gzipSync(readFileSync(join(outDir, 'front.js'))).length
+}
+
+/** The declarations as they are published, in a package folder that a consumer finds by its name. */
+async function declare(folder: string): Promise<number> {
+  const home = join(folder, 'node_modules/hydronic-rulebook')
+  mkdirSync(home, { recursive: true })
+  await build({ config: false, entry: doors, outDir: home, format: 'esm', dts: { only: true, entry: doors }, silent: true })
+  const exported = { '.': './index.d.ts', './base': './base.d.ts' }
+  writeFileSync(join(home, 'package.json'), JSON.stringify({ name: 'hydronic-rulebook', type: 'module', exports: exported }))
+  for (const name of readdirSync('node_modules')) if (name.startsWith('graphology')) symlinkSync(resolve('node_modules', name), join(folder, 'node_modules', name))
+  const files = readdirSync(home).filter((file) => file.endsWith('.d.ts'))
+  return files.reduce((sum, file) => sum + statSync(join(home, file)).size, 0)
+}
+
+/** Seconds that the compiler says it needs for one file. */
+async function checkTime(folder: string, file: string, text: string): Promise<number> {
+  writeFileSync(join(folder, file), text)
+  const options = ['--noEmit', '--strict', '--module', 'nodenext', '--target', 'es2022', '--types', '', '--skipLibCheck', 'false', '--extendedDiagnostics', file]
+  const seconds: number[] = []
+  for (let repeat = 0; repeat < repeats; repeat += 1) {
+    const told = await runWell('node', [resolve('node_modules/typescript/bin/tsc'), ...options], folder)
+    seconds.push(Number(/Total time:\s+([\d.]+)s/.exec(told)?.[1]))
+  }
+  return median(seconds)
+}

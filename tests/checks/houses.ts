@@ -1,0 +1,148 @@
+import fc from 'fast-check'
+import { factsOf, type Written } from './asking.js'
+
+/** A value, or that nobody knows it. */
+const value = <V>(...values: readonly V[]): fc.Arbitrary<V | 'unknown'> =>
+  fc.constantFrom<V | 'unknown'>(...values, ...values, 'unknown')
+const thing = (
+  id: string,
+  kind: string,
+  fields: Readonly<Record<string, fc.Arbitrary<unknown>>> = {},
+): fc.Arbitrary<Written> => fc.record({ id: fc.constant(id), kind: fc.constant(kind), ...fields })
+const pressures = value('20 psi', '60 psi', '150 psi')
+const part = { maximumPressure: pressures }
+
+const ventRow = (size: string): fc.Arbitrary<Written> =>
+  fc.record({
+    id: fc.constant(`row-${size}`),
+    size: value(size),
+    maximumLength: value('70 ft', '150 ft'),
+    elbow90: value('5 ft', '0 ft'),
+    elbow45: value('3 ft'),
+  })
+const bends = (id: string): fc.Arbitrary<Written> =>
+  fc.record({ id: fc.constant(id), type: value('elbow90', 'elbow45'), count: value('0', '2', '7') })
+const parts = (two: fc.Arbitrary<readonly Written[]>): fc.Arbitrary<unknown> =>
+  fc.record({ complete: value('2'), list: two })
+
+const boiler = thing('B1', 'boiler', {
+  capped: fc.subarray(['supply', 'flue', 'gas', 'intake']).map((ports) => ports.filter((port) => port !== 'supply')),
+  ventTable: parts(fc.tuple(ventRow('2'), ventRow('3'))),
+})
+
+const components = fc.tuple(
+  boiler,
+  thing('RV1', 'reliefValve', {
+    protects: value('B1'),
+    setPressure: value('30 psi', '60 psi'),
+    capacity: value('300000 Btu/h'),
+  }),
+  thing('RV2', 'reliefValve', {
+    protects: value('B1', 'T1'),
+    setPressure: value('15 psi', '150 psi'),
+    capacity: value('100000 Btu/h'),
+  }),
+  thing('ISO1', 'isolationValve', { ...part, locked: value('open', 'no') }),
+  thing('CV1', 'checkValve', part),
+  thing('C1', 'circulator', { ...part, checkBuiltIn: value('yes', 'no') }),
+  thing('TE1', 'tee', { ...part, capped: fc.constantFrom(['branch'], []) }),
+  thing('E1', 'castIronRadiator', { ...part, topElevation: value('11 ft', '25.5 ft') }),
+  thing('E2', 'finTube', { ...part, topElevation: value('0 ft', '19.5 ft') }),
+  thing('FV1', 'fillValve'),
+  thing('T1', 'indirectTank', { ...part, capped: fc.constantFrom(['relief'], ['hot', 'relief']) }),
+  thing('WS1', 'waterService'),
+  thing('PC1', 'potableCheck', { capped: fc.constantFrom([], ['in', 'out']) }),
+  thing('PS1', 'potableStop'),
+  thing('PT1', 'potableTee'),
+  thing('EXP1', 'potableExpansionTank'),
+  thing('TR1', 'condensateTrap'),
+  thing('NE1', 'neutralizer'),
+  thing('DR1', 'drainReceptor', { material: value('cast-iron', 'pvc') }),
+  thing('VR1', 'ventRun', {
+    appliance: value('B1'),
+    size: value('2', '3', '4'),
+    straightLength: value('38 ft'),
+    fittings: parts(fc.tuple(bends('one'), bends('other'))),
+  }),
+  thing('TX1', 'transformer', { feeds: fc.subarray(['ZV1', 'ZV2', 'TH1', 'unknown']) }),
+  thing('ZV1', 'zoneValve', { ...part, power: value('7.68 VA') }),
+  thing('ZV2', 'zoneValve', { ...part, power: value('7.68 VA', '20 VA') }),
+  thing('TH1', 'thermostat', { power: value('3 VA') }),
+  thing('CO1', 'coAlarm', { space: value('hall', 'cellar'), interconnected: value('yes', 'no') }),
+  thing('CO2', 'coAlarm', { space: value('hall'), interconnected: value('yes') }),
+)
+
+const path = (id: string, medium: string, items: fc.Arbitrary<readonly string[]>): fc.Arbitrary<Written> =>
+  fc.record({
+    id: fc.constant(id),
+    medium: fc.constant(medium),
+    path: items,
+    pipe: fc.record({ type: value('pvc', 'galvanized-steel') }),
+  })
+const among = (start: string, middle: readonly string[], end: string): fc.Arbitrary<readonly string[]> =>
+  fc.shuffledSubarray([...middle]).map((items) => [start, ...items, end])
+/** Some of the middle on one line, the rest on another. */
+const shared = (
+  middle: readonly string[],
+  ends: readonly [string, string, string, string],
+): fc.Arbitrary<readonly [readonly string[], readonly string[]]> =>
+  fc.subarray([...middle]).map((near) => [
+    [ends[0], ...near, ends[1]],
+    [ends[2], ...middle.filter((one) => !near.includes(one)), ends[3]],
+  ])
+
+const heating = shared(['ISO1', 'CV1', 'C1', 'TE1'], ['B1.relief', 'RV1.inlet', 'B1.supply', 'E1.in']).chain(
+  ([relief, circuit]) =>
+    fc.tuple(
+      path('L-relief', 'heatingWater', fc.constant(relief)),
+      path('L-circuit', 'heatingWater', fc.constant(circuit)),
+      path('L-return', 'heatingWater', fc.constant(['E1.out', 'E2', 'B1.return'])),
+    ),
+)
+const drinking = fc
+  .constantFrom(['PC1', 'PS1'], ['PS1'])
+  .chain((middle) => shared(middle, ['PT1.a', 'T1.cold', 'WS1.out', 'PT1.b']))
+  .chain(([near, far]) =>
+    fc.tuple(
+      path('L-near', 'potableCold', fc.constant(near)),
+      path('L-far', 'potableCold', fc.constant(far)),
+      path('L-expansion', 'potableCold', fc.constant(['PT1.branch', 'EXP1.system'])),
+    ),
+  )
+const condensate = fc.tuple(path('L-drain', 'condensate', among('B1.condensate', ['TR1', 'NE1', 'unknown'], 'DR1.in')))
+const lines = fc.tuple(heating, drinking, condensate).map((groups) => groups.flat())
+
+const counts = fc.record({
+  all: value(true),
+  states: value('2'),
+  emitter: value('2'),
+  reliefValve: value('2'),
+  coAlarm: value('2'),
+})
+const states = fc.tuple(
+  fc.record({ name: fc.constant('heating'), energized: fc.subarray(['ZV1', 'ZV2', 'unknown']) }),
+  fc.record({ name: fc.constant('hot water'), energized: fc.subarray(['ZV1', 'ZV2']) }),
+)
+const fluid = fc.record({
+  antifreeze: value('no-antifreeze', 'propylene-glycol', 'ethylene-glycol', 'unlisted'),
+  concentration: value('0 %', '35 %', '70 %'),
+  additives: fc.subarray(['inhibitor', 'unknown']),
+})
+
+/** Houses in which much is known, drawn and counted, and some is not. Nothing contradicts itself. */
+export const houses: fc.Arbitrary<Written> = fc
+  .record({
+    components,
+    lines,
+    counts,
+    states,
+    heatingFluid: fluid,
+    water: fc.record({ meterCheck: value('yes', 'no') }),
+  })
+  .map(({ counts: { all, ...some }, ...house }) => ({
+    ...house,
+    installation: '1',
+    spaces: [{ id: 'hall' }, { id: 'cellar' }],
+    complete: { ...some, all: all === 'unknown' ? all : String(house.components.length + house.lines.length + 2) },
+  }))
+  .filter((house) => factsOf(house).contradictions.length === 0)

@@ -1,0 +1,87 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { boundsOf, type Answer } from '../../src/facts/index.js'
+import { applyEdits, forgettable, type PlainMap } from '../../src/model/editing/index.js'
+import { askIn, factsOf, handles, model } from './asking.js'
+import { houses } from './houses.js'
+
+function forget(document: PlainMap, pick: number): PlainMap {
+  const addresses = forgettable(document, model)
+  const address = addresses[pick % Math.max(1, addresses.length)]
+  if (address === undefined) return document
+  const edited = applyEdits(document, [{ forget: address }], model)
+  if (!edited.ok) throw new Error(edited.problems.map(({ message }) => message).join('\n'))
+  return edited.document
+}
+
+/** Whether an answer says nothing that the fuller one does not say. */
+function saysLess(fuller: Answer, less: Answer): boolean {
+  if (less.state === 'unknown') return true
+  if (fuller.state === 'word' && less.state === 'word') return fuller.word === less.word
+  if (fuller.state !== 'number' || less.state !== 'number') return false
+  const [narrow, wide] = [boundsOf(fuller), boundsOf(less)]
+  return wide.low <= narrow.low && wide.high >= narrow.high
+}
+
+interface Told {
+  readonly fact: string
+  readonly subject: string
+  readonly answer: Answer
+}
+
+/** Every fact of everything listed. */
+function allOf(document: PlainMap): readonly Told[] {
+  const facts = factsOf(document)
+  return handles.flatMap(({ of, name }) =>
+    (facts.strict.installation.ofKind.get(of) ?? []).map(({ id }) => ({
+      fact: name,
+      subject: id,
+      answer: askIn(facts, id, name),
+    })),
+  )
+}
+
+function isSettled(answer: Answer): boolean {
+  return answer.state === 'word' || (answer.state === 'number' && answer.low === answer.high)
+}
+
+describe('laws of derived facts', () => {
+  it('forgetting makes every answer wider or unknown, never another', () => {
+    fc.assert(
+      fc.property(houses, fc.array(fc.nat(), { minLength: 1, maxLength: 8 }), (house, picks) => {
+        const documents = picks.reduce<readonly PlainMap[]>(
+          (sofar, pick) => [...sofar, forget(sofar.at(-1) ?? house, pick)],
+          [house],
+        )
+        const answers = documents.map(allOf)
+        for (const [index, less] of answers.entries()) {
+          const fuller = answers[index - 1] ?? less
+          const flipped = less.filter(({ fact, subject, answer }) => {
+            const before = fuller.find((one) => one.fact === fact && one.subject === subject)
+            return before === undefined || !saysLess(before.answer, answer)
+          })
+          expect(flipped).toEqual([])
+        }
+      }),
+      { numRuns: 200 },
+    )
+  })
+
+  it('what is missing is told exactly where more could be known', () => {
+    fc.assert(
+      fc.property(houses, (house) => {
+        expect(allOf(house).filter(({ answer }) => (answer.missing.length === 0) !== isSettled(answer))).toEqual([])
+      }),
+      { numRuns: 200 },
+    )
+  })
+
+  it('the houses of these laws leave each fact known here and open there', () => {
+    const told = fc.sample(houses, { numRuns: 200, seed: 7 }).flatMap(allOf)
+    const seen = handles.map(({ name }) => {
+      const answers = told.filter(({ fact }) => fact === name).map(({ answer }) => isSettled(answer))
+      return { name, known: answers.includes(true), open: answers.includes(false) }
+    })
+    expect(seen).toEqual(handles.map(({ name }) => ({ name, known: true, open: true })))
+  })
+})

@@ -1,0 +1,134 @@
+import { describe, expect, it } from 'vitest'
+import { checkInstallation } from '../../src/check-installation.js'
+import type { Report } from '../../src/findings/index.js'
+import { applyEdits, isMap, type Edit } from '../../src/model/index.js'
+import { openEquipment, openSeed, openTowns } from './open-house.js'
+
+const rulebook = openTowns('harrowmere', 'saltmarrow')
+const equipment = openEquipment()
+
+function check(house: unknown, edits: readonly Edit[] = []): Report {
+  const edited = applyEdits(house, edits, rulebook.model)
+  if (!edited.ok) throw new Error(edited.problems.map((problem) => problem.message).join(' '))
+  return checkInstallation({ ...edited.document, installation: 1 }, rulebook, { equipment, judgedOn: '2025-11-01' })
+}
+
+const told = (report: Report): readonly string[] => report.findings.map(({ severity, verdict, key }) => `${severity} ${verdict} ${key}`)
+const under = (authority: string, applicationDate: string): readonly Edit[] => [
+  { set: 'jurisdiction.authorities', to: [authority] },
+  { set: 'jurisdiction.applicationDate', to: applicationDate },
+]
+
+describe('Larkspur Lane, the clean house', () => {
+  const house = openSeed('larkspur-lane')
+
+  it('is clear under Harrowmere; one alarm lacks its photo', () => {
+    const report = check(house)
+    expect(report.outcome).toBe('clear')
+    expect(told(report)).toEqual(['should undecided safety/co-alarm/hall-2'])
+    expect(report.missing).toMatchObject([{ subject: 'CO3', fact: 'evidence' }])
+  })
+
+  it('fails three demands of Saltmarrow by 2025, two by 2024, and is open on alarm interconnection in both years', () => {
+    expect(told(check(house, under('saltmarrow', '2025-09-03')))).toEqual([
+      'must fail vent/exhaust-material/VR1',
+      'must fail vent/termination-height/VT1',
+      'must fail vent/termination-height/VT2',
+      'must fail hot-water/outlet-limit/FX-shower',
+      'must fail hot-water/outlet-limit/FX-shower-2',
+      'must fail hot-water/outlet-limit/FX-tub',
+      'must undecided safety/co-alarm/hall-2',
+    ])
+    expect(told(check(house, under('saltmarrow', '2024-05-15')))).toEqual([
+      'must fail vent/termination-height/VT1',
+      'must fail vent/termination-height/VT2',
+      'must fail hot-water/outlet-limit/FX-shower',
+      'must fail hot-water/outlet-limit/FX-shower-2',
+      'must fail hot-water/outlet-limit/FX-tub',
+      'must undecided safety/co-alarm/hall-2',
+    ])
+  })
+
+  it('gives the reason of each difference: who, how much, since when', () => {
+    const report = check(house, under('saltmarrow', '2025-09-03'))
+    const of = (key: string) => report.findings.find((finding) => finding.key === key)
+    expect(of('vent/exhaust-material/VR1')?.message).toContain('Demanded since 2024-07-01; before that it would have passed here.')
+    expect(of('vent/termination-height/VT1')?.demands.find((one) => one.spoke)).toMatchObject({ by: { id: 'saltmarrow', official: false }, value: '36 in', margin: '-2 in' })
+    expect(of('hot-water/outlet-limit/FX-tub')?.demands.find((one) => one.spoke)).toMatchObject({ value: '115 F', margin: '-3 F' })
+    expect(of('safety/co-alarm/hall-2')?.missing).toContainEqual({ subject: 'CO3', fact: 'interconnected' })
+  })
+
+  it('keeps old pipe until the appliance goes', () => {
+    const kept: readonly Edit[] = [...under('saltmarrow', '2025-09-03'), { set: 'VR1.work', to: 'kept' }]
+    expect(told(check(house, kept))).toContain('must fail vent/exhaust-material/VR1')
+    expect(told(check(house, [...kept, { set: 'B1.work', to: 'kept' }]))).not.toContain('must fail vent/exhaust-material/VR1')
+    expect(told(check(house, [...kept, { set: 'B1.work', to: 'unknown' }]))).toContain('must undecided vent/exhaust-material/VR1')
+  })
+
+  it('accepts an approved modification exactly as far as it goes', () => {
+    const withApproval = (limit: string, more: Readonly<Record<string, string>> = {}): Report => {
+      const approved = [{ rule: 'vent/termination-height', subject: 'VT1', accepts: { 'ventTermination.heightAboveGrade': { atLeast: limit } }, by: 'the building official', evidence: ['P8'], ...more }]
+      return check({ ...(isMap(house) ? house : {}), approved }, under('saltmarrow', '2025-09-03'))
+    }
+    expect(told(withApproval('34 in'))).not.toContain('must fail vent/termination-height/VT1')
+    expect(withApproval('34 in').accepted).toMatchObject([{ by: 'the building official', finding: { key: 'vent/termination-height/VT1' } }])
+    expect(withApproval('34 in').tally.accepted).toBe(1)
+    expect(told(withApproval('35 in'))).toContain('must fail vent/termination-height/VT1')
+    expect(told(withApproval('34 in', { expires: '2025-10-01' }))).toContain('must fail vent/termination-height/VT1')
+    expect(told(withApproval('34 in', { expires: '2026-10-01' }))).not.toContain('must fail vent/termination-height/VT1')
+  })
+})
+
+describe("Cooper's Stair, the flawed house", () => {
+  const report = check(openSeed('coopers-stair'))
+
+  it('fails with its planted faults 1, 3, 5, 6, 8, 9, 10 and nothing else that binds', () => {
+    expect(report.outcome).toBe('failing')
+    expect(told(report).filter((line) => line.startsWith('stop') || line.startsWith('must'))).toEqual([
+      'stop fail relief/way/B1',
+      'must fail vent/length/VR1',
+      'must fail condensate/metal-ahead/B1',
+      'must fail backflow/device-class/BFP1',
+      'must fail fill/pressure-for-height/FV1',
+      'must fail vent/orphaned-heater/WH1',
+      'must fail electrical/transformer-load/TX1',
+    ])
+  })
+
+  it('is quiet where it is sound', () => {
+    const quiet = ['gas', 'hot-water/closed-system', 'vent/termination-height', 'vent/exhaust-material', 'relief/setting', 'relief/capacity', 'condensate/neutralizer', 'safety/co-alarm']
+    expect(report.findings.filter(({ rule }) => quiet.some((start) => rule.startsWith(start)))).toEqual([])
+  })
+
+  it('shows its numbers', () => {
+    const of = (rule: string) => report.findings.find((finding) => finding.rule === rule)
+    expect(of('vent/length')?.message).toContain('79 ft')
+    expect(of('vent/length')?.demands[0]).toMatchObject({ value: '70 ft', margin: '-9 ft' })
+    expect(of('electrical/transformer-load')?.message).toContain('49.72 VA')
+    expect(of('relief/way')?.witness).toEqual(['B1.supply', 'TE1', 'ISO1', 'TE2', 'RV1.inlet'])
+    expect(of('fill/pressure-for-height')?.evidence.some(({ value }) => value === '12 psi')).toBe(true)
+  })
+})
+
+describe('half-known houses', () => {
+  it('First look finds the relief valve and the top floor', () => {
+    const report = check(openSeed('minimal'))
+    expect(told(report).filter((line) => line.includes(' fail '))).toEqual(['stop fail relief/setting/B1', 'must fail fill/pressure-for-height/FV1'])
+  })
+
+  it('Mill Row passes no binding demand on anything assumed', () => {
+    const house = openSeed('first-visit')
+    const report = check(house)
+    expect(report.outcome).toBe('open')
+    expect(report.known.assumed).toBeGreaterThan(0)
+    expect(told(report).filter((line) => line.includes(' fail '))).toEqual(['should fail hot-water/outlet-limit/FX-sink'])
+    expect(told(report)).toContain('must undecided fill/pressure-for-height/FV1')
+  })
+
+  it('an empty installation is open, and asks for everything that rules are about', () => {
+    const report = checkInstallation({ installation: 1 }, rulebook)
+    expect(report.outcome).toBe('open')
+    expect(report.tally.pass).toBe(0)
+    expect(report.findings.every(({ key }) => key.startsWith('one-more/'))).toBe(true)
+  })
+})
