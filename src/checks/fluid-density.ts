@@ -36,6 +36,7 @@ export function fluidDensity({ find, ask }: Context): FluidDensity {
 }
 
 const whichAntifreeze: Missing = { subject: heatingFluid.name, fact: 'antifreeze' }
+const howStrong: Missing = { subject: heatingFluid.name, fact: 'concentration' }
 const glycols: readonly Glycol[] = ['propylene-glycol', 'ethylene-glycol']
 
 function isGlycol(word: string): word is Glycol {
@@ -49,7 +50,7 @@ function mixture(glycol: Glycol, concentration: Answer): FluidDensity {
     low: weak ?? lightestWith(glycol),
     high: strong ?? densestMixture[glycol],
     spoken: `${glycol} in water`,
-    missing: concentration.missing,
+    missing: weak === undefined || strong === undefined || low !== high ? [howStrong] : [],
   }
 }
 

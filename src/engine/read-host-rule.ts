@@ -48,9 +48,10 @@ function readWords(
   })
   if (about === undefined || event === undefined || conditions === undefined) return undefined
   const { priority, onSuccess, onFailure } = raw
+  if (priority !== undefined && !isRank(priority)) problems.add('bad-value', ['priority'], 'A priority is a whole number from 1 up.')
   return {
     ...about,
-    properties: { name, conditions, event, ...(typeof priority === 'number' ? { priority } : {}) },
+    properties: { name, conditions, event, ...(isRank(priority) ? { priority } : {}) },
     handlers: { success: handlerOf(onSuccess), failure: handlerOf(onFailure) },
   }
 }
@@ -88,4 +89,8 @@ function readEvent(raw: unknown, problems: ProblemList): RuleProperties['event']
 
 function handlerOf(raw: unknown): Listener | undefined {
   return typeof raw === 'function' ? (...told) => Reflect.apply(raw, undefined, told) as unknown : undefined
+}
+
+function isRank(raw: unknown): raw is number {
+  return typeof raw === 'number' && Number.isInteger(raw) && raw > 0
 }

@@ -110,6 +110,8 @@ export interface OverlayTold {
   readonly writtenBy?: string
   readonly reviewedBy?: string
   readonly lastVerified?: string
+  /** Last verified more than two years before the day of judging. */
+  readonly stale?: true
   /** Whether the document names it. */
   readonly named: boolean
 }

@@ -1,7 +1,7 @@
 import type { Facts } from '../facts/index.js'
-import { isDue, type Installation } from '../model/index.js'
+import { isDue } from '../model/index.js'
 import type { Verdict } from '../judging/index.js'
-import { digestOf, worstOf, type Authority, type Rulebook } from '../rulebook/index.js'
+import { digestOf, worstOf, type Rulebook } from '../rulebook/index.js'
 import { acceptanceFor, split, type Acceptance } from './accept.js'
 import { advisory } from './advisory.js'
 import { countKnown } from './known-values.js'
@@ -10,7 +10,8 @@ import { inOrder } from './order.js'
 import { headlineOf, outcomeOf } from './outcome.js'
 import { packageName } from './package-name.js'
 import { rankMissing } from './rank-missing.js'
-import type { AcceptedFinding, OverlayTold, PassedVerdict, Report, ReportOptions } from './report.js'
+import type { AcceptedFinding, PassedVerdict, Report, ReportOptions } from './report.js'
+import { tellOverlay } from './tell-overlay.js'
 import { tellEvidence } from './tell-evidence.js'
 import { tellFinding, type JudgedVerdict, type Telling } from './tell-finding.js'
 import { unheardIn } from './unheard.js'
@@ -50,7 +51,7 @@ export function writeReport(judgement: Judgement, options: ReportOptions = {}): 
     ...(options.listPassed === true ? { passed: passedOf(judged, telling) } : {}),
     provenance: {
       package: packageName,
-      rulebook: { ruleSets: rulebook.ruleSets, overlays: rulebook.overlays.map((overlay) => tellOverlay(overlay, installation)), hash: rulebook.hash },
+      rulebook: { ruleSets: rulebook.ruleSets, overlays: rulebook.overlays.map((overlay) => tellOverlay(overlay, installation, options.judgedOn)), hash: rulebook.hash },
       document: digestOf(judgement.document),
       judgedOn: options.judgedOn ?? 'not stated',
       phase: installation.phase ?? 'not stated: everything was asked',
@@ -106,19 +107,3 @@ function passedOf(judged: readonly JudgedVerdict[], { system }: Telling): readon
     verdict === 'pass' || verdict === 'not-applicable' ? [{ rule: rule.id, subject: subject.id, verdict, evidence: demands.filter((one) => one.verdict === 'pass').flatMap((one) => tellEvidence(one.require, subject, system)) }] : [],
   )
 }
-
-function tellOverlay(overlay: Authority, installation: Installation): OverlayTold {
-  const entry = installation.things.get('jurisdiction')?.entries.authorities
-  const { id, name, layer, official, writtenBy, reviewedBy, lastVerified } = overlay
-  return {
-    id,
-    name,
-    layer,
-    official,
-    ...(writtenBy === undefined ? {} : { writtenBy }),
-    ...(reviewedBy === undefined ? {} : { reviewedBy }),
-    ...(lastVerified === undefined ? {} : { lastVerified }),
-    named: entry?.value.type === 'list' && entry.value.members.includes(id),
-  }
-}
-

@@ -7,7 +7,7 @@ import { exitCodes, type ExitCode } from './exit-codes.js'
 import { loadDocument, prepareDocument } from './load-document.js'
 import { loadRulebook } from './load-rulebook.js'
 import { addDocumentOptions, dayOf, oneOfThese, toOpen, type DocumentWords } from './shared-options.js'
-import { paintFor, type CommandLineIo } from './terminal.js'
+import { pageFor, type CommandLineIo } from './terminal.js'
 
 const formats = ['text', 'json'] as const
 
@@ -39,7 +39,7 @@ async function ask(file: string, words: AskWords, io: CommandLineIo): Promise<Ex
   const report = writeReport({ ...prepared, verdicts: judge(rulebook, prepared.facts) }, { judgedOn: dayOf(words, io) })
   const questions = questionsOf(report, rulebook, prepared.facts.installation)
   const json = (): string => `${JSON.stringify({ questions, unheard: report.unheard, judgedOn: report.provenance.judgedOn }, null, 2)}\n`
-  const text = (): string => sheetText(questionsSheet(questions, report, rulebook), { color: paintFor(io), ...(io.width === undefined ? {} : { width: io.width }) })
+  const text = (): string => sheetText(questionsSheet(questions, report, rulebook), pageFor(io))
   io.out(words.format === 'json' ? json() : text())
   tellNotes(loaded, true, io)
   return exitCodes.clear

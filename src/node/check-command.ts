@@ -2,12 +2,13 @@ import { Option, type Command } from 'commander'
 import { writeReport, type Report } from '../findings/index.js'
 import { judge } from '../judging/index.js'
 import { printProblem } from '../model/index.js'
-import { printJson, printMarkdown, printText } from '../printing/index.js'
+import { hostSection, printJson, printMarkdown, printText, type HostOutcome } from '../printing/index.js'
+import { askHostRules } from './ask-host-rules.js'
 import { exitCodeFor, exitRules, type ExitCode, type ExitRule } from './exit-codes.js'
-import { loadDocument, prepareDocument } from './load-document.js'
+import { inPhase, loadDocument, prepareDocument } from './load-document.js'
 import { loadRulebook, type LoadedRulebook } from './load-rulebook.js'
 import { addDocumentOptions, dayOf, oneOfThese, toOpen, type DocumentWords } from './shared-options.js'
-import { paintFor, type CommandLineIo } from './terminal.js'
+import { pageFor, type CommandLineIo } from './terminal.js'
 
 const formats = ['text', 'markdown', 'json'] as const
 
@@ -15,6 +16,7 @@ interface CheckWords extends DocumentWords {
   readonly format: (typeof formats)[number]
   readonly exitOn: ExitRule
   readonly passed?: boolean
+  readonly hostRules?: string
 }
 
 /** `check <file>`: judges an installation and prints the report. */
@@ -23,6 +25,7 @@ export function addCheckCommand(program: Command, io: CommandLineIo, finish: (co
     .addOption(new Option('--format <format>', `how to print: ${formats.join(', ')}`).default(formats[0]).argParser(oneOfThese(formats)))
     .addOption(new Option('--exit-on <outcome>', 'what the exit code tells: "open" 1 and 3, "failing" 1 only, "never" neither').default('open').argParser(oneOfThese(exitRules)))
     .option('--passed', 'list what holds and what does not apply as well')
+    .option('--host-rules <file>', 'rules of your own for json-rules-engine, in JSON; they never change the outcome')
     .addHelpText('after', examples)
     .action(async (file: string, words: CheckWords) => {
       finish(await check(file, words, io))
@@ -30,12 +33,13 @@ export function addCheckCommand(program: Command, io: CommandLineIo, finish: (co
 }
 
 const examples = `
-Exit codes: 0 clear, 1 failing, 2 could not run, 3 open (something binding cannot be told).
+Exit codes: 0 clear, 1 failing, 2 could not run, 3 open (something that must be
+known cannot be told).
 
 Examples:
   $ hydronic-rulebook check house.yaml
   $ hydronic-rulebook check house.yaml --phase final --overlay overlays/
-  $ hydronic-rulebook check house.yaml --format json --exit-on failing > report.json`
+  $ hydronic-rulebook check house.yaml --exit-on failing --format json > out.json`
 
 async function check(file: string, words: CheckWords, io: CommandLineIo): Promise<ExitCode> {
   const document = loadDocument(file)
@@ -44,19 +48,27 @@ async function check(file: string, words: CheckWords, io: CommandLineIo): Promis
   const prepared = prepareDocument(document, rulebook, { equipment, ...(words.phase === undefined ? {} : { phase: words.phase }) })
   const verdicts = judge(rulebook, prepared.facts)
   const report = writeReport({ ...prepared, verdicts }, { judgedOn: dayOf(words, io), listPassed: words.passed === true })
-  io.out(print(report, words, loaded, io))
+  const host = words.hostRules === undefined ? undefined : await askHostRules(words.hostRules, inPhase(document.value, words.phase), loaded)
+  io.out(print({ report, host, opened: loaded.opened }, words, io))
   tellNotes(loaded, words.format === 'json', io)
   return exitCodeFor(report.outcome, words.exitOn)
 }
 
-function print(report: Report, { format }: CheckWords, { opened }: LoadedRulebook, io: CommandLineIo): string {
+interface Result {
+  readonly report: Report
+  readonly host: HostOutcome | undefined
+  readonly opened: readonly string[]
+}
+
+function print({ report, host, opened }: Result, { format }: CheckWords, io: CommandLineIo): string {
+  const layout = { opened, more: host === undefined ? [] : [hostSection(host)] }
   switch (format) {
     case 'text':
-      return printText(report, { opened, color: paintFor(io), ...(io.width === undefined ? {} : { width: io.width }) })
+      return printText(report, { ...layout, ...pageFor(io) })
     case 'markdown':
-      return printMarkdown(report, { opened })
+      return printMarkdown(report, layout)
     case 'json':
-      return printJson(report)
+      return host === undefined ? printJson(report) : printJson({ ...report, ...host })
     default:
       return neverFormat(format)
   }

@@ -1,7 +1,7 @@
 import type { Command } from 'commander'
 import { judge, type Verdict } from '../judging/index.js'
 import { isDue } from '../model/index.js'
-import { ruleSheet, sheetText, verdictSection, type Section } from '../printing/index.js'
+import { ruleSheet, sheetText, verdictSection, verdictsSection, type Section } from '../printing/index.js'
 import type { Rule, Rulebook } from '../rulebook/index.js'
 import { nearestName } from '../units/index.js'
 import { tellNotes } from './check-command.js'
@@ -11,7 +11,7 @@ import { loadDocument, prepareDocument } from './load-document.js'
 import { loadRulebook } from './load-rulebook.js'
 import type { LoadedText } from './load-text.js'
 import { addDocumentOptions, toOpen, type DocumentWords } from './shared-options.js'
-import { paintFor, type CommandLineIo } from './terminal.js'
+import { pageFor, type CommandLineIo } from './terminal.js'
 
 /** `explain <rule> [<file> [<id>]]`: a rule in words, and what it came to for things of a document. */
 export function addExplainCommand(program: Command, io: CommandLineIo, finish: (code: ExitCode) => void): void {
@@ -46,7 +46,7 @@ async function explain({ rule: name, file, id }: Asked, words: DocumentWords, io
   const loaded = await loadRulebook(toOpen(words, document))
   const rule = ruleNamed(name, loaded.rulebook)
   const more = document === undefined ? [] : verdictSections({ rule, document, id }, loaded, words)
-  io.out(sheetText(ruleSheet(rule, loaded.rulebook, more), { color: paintFor(io), ...(io.width === undefined ? {} : { width: io.width }) }))
+  io.out(sheetText(ruleSheet(rule, loaded.rulebook, more), pageFor(io)))
   tellNotes(loaded, true, io)
   return exitCodes.clear
 }
@@ -70,7 +70,7 @@ function verdictSections({ rule, document, id }: Judging, { rulebook, equipment 
   const verdicts = judge(rulebook, facts).filter((verdict) => verdict.rule.id === rule.id)
   const wanted = id === undefined ? verdicts : verdictsOf(id, verdicts, [...installation.things.keys()])
   if (wanted.length === 0) return [plain(`Nothing here is asked: there is no ${rule.subject}, and the count says so.`)]
-  return wanted.map((verdict) => verdictSection(verdict, installation.units))
+  return wanted.length > 1 ? [verdictsSection(wanted)] : wanted.map((verdict) => verdictSection(verdict, installation.units))
 }
 
 function verdictsOf(id: string, verdicts: readonly Verdict[], ids: readonly string[]): readonly Verdict[] {

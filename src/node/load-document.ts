@@ -29,11 +29,16 @@ export interface PrepareOptions extends Pick<CheckOptions, 'equipment'> {
  * @throws CouldNotRun with every problem of the document, each with file, line and column
  */
 export function prepareDocument({ file, value, source }: LoadedText, rulebook: Rulebook, { phase, ...options }: PrepareOptions = {}): Omit<Judgement, 'verdicts'> {
-  const asked = phase === undefined || !isMap(value) ? value : { ...value, phase }
+  const asked = inPhase(value, phase)
   try {
     return { ...prepareCheck(asked, rulebook, options), document: value }
   } catch (reason) {
     if (reason instanceof UnreadableInstallation) throw new CouldNotRun(withPositions(reason.problems, file, source))
     throw reason
   }
+}
+
+/** The document as it would be with another phase. */
+export function inPhase(value: unknown, phase: Phase | undefined): unknown {
+  return phase === undefined || !isMap(value) ? value : { ...value, phase }
 }

@@ -12,6 +12,7 @@ import { readText } from './read-text.js'
 export interface LoadedText {
   /** As it was given. */
   readonly file: string
+  readonly text: string
   readonly value: PlainData
   readonly source: Located
 }
@@ -27,7 +28,7 @@ export function loadText(file: string): LoadedText {
 export function parseText(text: string, file: string): LoadedText {
   const read = readText(text, file)
   if (!read.ok) throw new CouldNotRun(read.problems)
-  return { file, value: read.value, source: read }
+  return { file, text, value: read.value, source: read }
 }
 
 /** A misspelled file is told beside the file that is there. */

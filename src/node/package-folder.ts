@@ -24,7 +24,7 @@ function foldersAbove(path: string): readonly string[] {
 }
 
 function isOurs(folder: string): boolean {
-  const manifest: unknown = attempt(() => JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8')))
+  const manifest = attempt<unknown>(() => JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8')))
   return (
     typeof manifest === 'object' && manifest !== null && 'name' in manifest && manifest.name === 'hydronic-rulebook'
   )

@@ -4,7 +4,7 @@ import { excerpt, type Mistake } from './mistake.js'
 export type Passed = 'sign' | 'plain' | 'plain and space' | 'item start' | 'other'
 
 /** The mistake in a mark that YAML knows and we refuse, or that changes text unseen; empty for any other word. */
-export function refusedMark(type: string | null, word: string, at: number, passed: Passed): readonly Mistake[] {
+export function refusedMark(type: string, word: string, at: number, passed: Passed): readonly Mistake[] {
   const shown = excerpt(word)
   switch (type) {
     case 'anchor':
@@ -31,7 +31,7 @@ export function refusedMark(type: string | null, word: string, at: number, passe
 }
 
 /** What is passed after a word. */
-export function passing(type: string | null, word: string, passed: Passed): Passed {
+export function passing(type: string, word: string, passed: Passed): Passed {
   switch (type) {
     case 'scalar':
       return 'sign'

@@ -5,7 +5,7 @@ import { CouldNotRun } from './could-not-run.js'
 import { exitCodes, type ExitCode } from './exit-codes.js'
 import { loadRulebook } from './load-rulebook.js'
 import { addOpeningOptions, oneOfThese, toOpen, type OpeningWords } from './shared-options.js'
-import { paintFor, type CommandLineIo } from './terminal.js'
+import { pageFor, type CommandLineIo } from './terminal.js'
 
 const formats = ['text', 'markdown', 'json'] as const
 
@@ -50,7 +50,7 @@ function ofTopic(topic: string, lines: readonly RuleLine[]): readonly RuleLine[]
 function print(lines: readonly RuleLine[], { format }: RulesWords, io: CommandLineIo): string {
   switch (format) {
     case 'text':
-      return sheetText(rulesSheet(lines), { color: paintFor(io), ...(io.width === undefined ? {} : { width: io.width }) })
+      return sheetText(rulesSheet(lines), pageFor(io))
     case 'markdown':
       return sheetMarkdown(rulesSheet(lines))
     case 'json':

@@ -22,7 +22,7 @@ export function scanText(text: string): Scanned {
   let faults = 0
   for (const word of new Lexer().lex(text)) {
     const at = parser.offset
-    const type = passed === 'sign' ? 'content' : CST.tokenType(word)
+    const type = passed === 'sign' ? 'content' : (CST.tokenType(word) ?? 'content')
     const made = [...parser.next(word)]
     tokens.push(...made)
     refused.push(...refusedMark(type, word, at, passed))

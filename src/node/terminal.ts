@@ -1,5 +1,5 @@
 import colors from 'picocolors'
-import { plainPaint, type Paint } from '../printing/index.js'
+import { plainPaint, type PageOptions, type Paint } from '../printing/index.js'
 
 /** Everything that the command line takes from the machine it runs on. */
 export interface CommandLineIo {
@@ -29,8 +29,12 @@ export function terminal(): CommandLineIo {
 const narrowest = 40
 const widest = 100
 
-/** The colors of a page, by tone. */
-export function paintFor({ color }: CommandLineIo): Paint {
+/** How pages are printed on this terminal. */
+export function pageFor(io: CommandLineIo): PageOptions {
+  return { color: paintFor(io), ...(io.width === undefined ? {} : { width: io.width }) }
+}
+
+function paintFor({ color }: CommandLineIo): Paint {
   if (!color) return plainPaint
   const { bold, red, yellow, cyan, blue, green, dim, magenta } = colors.createColors(true)
   const both = (text: string): string => bold(red(text))

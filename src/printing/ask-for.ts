@@ -23,17 +23,17 @@ export const writtenLike: Readonly<Record<QuantityName, string>> = {
   current: '3 A',
 }
 
-/** What an answer to a question of this type looks like: "plain, threaded or capped", "a length, such as 18 in". */
+/** What an answer to a question of this type looks like, as the document writes it: "plain, threaded, capped", "such as 18 in". */
 export function askFor(type: LeafField): string {
   switch (type.type) {
     case 'quantity':
-      return `write it like ${writtenLike[type.quantity]}`
+      return `such as ${writtenLike[type.quantity]}`
     case 'choice':
-      return `one of ${Object.keys(type.choices).join(', ')}`
+      return Object.keys(type.choices).join(', ')
     case 'reference':
       return `the id of ${type.to.join(' or ')}`
     case 'list':
-      return `a list: ${askFor(type.of)}`
+      return `a list of ${askFor(type.of)}`
     case 'text':
       return 'in words'
     default:

@@ -1,7 +1,10 @@
 import type { Finding } from '../findings/index.js'
 import { severities } from '../rulebook/index.js'
-import type { Section } from './sheet.js'
+import type { Row, Section } from './sheet.js'
 import { joined } from './spoken-words.js'
+
+/** How a document says how many there are. */
+export const howToCount: Row = { label: 'Write', text: 'the thing itself, or none: [boiler], or complete: { boiler: 1 }' }
 
 /** Whether a finding asks for one more thing that may not be listed. */
 export function isCompletenessQuestion({ say }: Finding): boolean {
@@ -22,7 +25,7 @@ export function completeSection(findings: readonly Finding[]): readonly Section[
       tone: 'open',
       numbered: false,
       note: 'Is there another of these, not listed? What is neither listed nor counted could be there and be wrong. The word before them says how much hangs on it.',
-      items: [{ rows, text: 'List it, or count what there is: "complete: { boiler: 1 }" says one in all, "none: [boiler]" says there is none.' }],
+      items: [{ rows: [...rows, howToCount] }],
     },
   ]
 }

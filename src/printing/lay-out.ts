@@ -9,8 +9,15 @@ import { provenanceSection } from './provenance-section.js'
 import type { Section, Sheet, Tone } from './sheet.js'
 import { failingHeadings, openHeadings } from './spoken-words.js'
 
+export interface LayOutOptions {
+  /** Files that were opened for this report, to be told at its foot. */
+  readonly opened?: readonly string[]
+  /** What else there is to tell, before what it all rests on. */
+  readonly more?: readonly Section[]
+}
+
 /** Arranges a report as a page: what to mend, what to find out, what it rests on. */
-export function layOut(report: Report, opened: readonly string[] = []): Sheet {
+export function layOut(report: Report, { opened = [], more = [] }: LayOutOptions = {}): Sheet {
   const findings = report.findings.filter((finding) => !isCompletenessQuestion(finding))
   return {
     title: report.name ?? 'Installation without a name',
@@ -24,6 +31,7 @@ export function layOut(report: Report, opened: readonly string[] = []): Sheet {
       ...missingSection(report.missing),
       ...acceptedSection(report.accepted),
       ...passedSections(report.passed),
+      ...more,
       provenanceSection(report, opened),
     ],
     advisory: report.advisory,

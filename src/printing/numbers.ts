@@ -15,10 +15,10 @@ function isMissed({ result }: Evidence): boolean {
   return result === 'does not hold'
 }
 
-/** Number against demand: "hot water 138 F; at most 120 F demanded; 18 F too much". */
-export function tellNumbers(evidence: Evidence, kind?: string): string {
+/** Number against demand: "hot water: 138 F; at most 120 F demanded; 18 F too much". */
+export function tellNumbers(evidence: Evidence, kind?: string, verb = 'demanded'): string {
   const { fact, value, operator, demanded, margin } = evidence
-  const limit = demanded === undefined ? undefined : `${operator === 'is' ? '' : `${operator} `}${demanded} demanded`
+  const limit = demanded === undefined ? undefined : `${operator === 'is' ? '' : `${operator} `}${demanded} ${verb}`
   return [`${spokenFact(fact, kind)}: ${value ?? 'not known'}`, limit, margin === undefined ? undefined : tellMargin(margin, operator)].filter((part) => part !== undefined).join('; ')
 }
 

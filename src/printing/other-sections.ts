@@ -7,7 +7,7 @@ import type { Item, Row, Section } from './sheet.js'
 export function doubtSections({ unheard, contradictions, broken }: Report): readonly Section[] {
   return [
     ...section('WHO HAS NOT BEEN HEARD', 'must', unheard.map(({ message }) => ({ text: message, rows: [] }))),
-    ...section('SAID TWICE AND DIFFERENTLY', 'must', contradictions.map(({ subject, fact, message }) => ({ head: `${subject}: ${fact}`, text: message, rows: [] }))),
+    ...section('THE DOCUMENT CONTRADICTS ITSELF', 'must', contradictions.map(({ subject, fact, message }) => ({ head: `${subject}: ${fact}`, text: message, rows: [] }))),
     ...section('CHECKS THAT BROKE', 'must', broken.map(({ rule, subject, severity, error }) => ({ head: subject, aside: rule, text: `This check broke, so it says nothing. It could have been "${severity}".`, rows: [{ label: 'Error', text: error }] }))),
   ]
 }

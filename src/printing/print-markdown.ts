@@ -1,11 +1,6 @@
 import type { Report } from '../findings/index.js'
-import { layOut } from './lay-out.js'
+import { layOut, type LayOutOptions } from './lay-out.js'
 import { sheetMarkdown } from './sheet-markdown.js'
-
-export interface MarkdownOptions {
-  /** Files that were opened for this report, to be told at its foot. */
-  readonly opened?: readonly string[]
-}
 
 /**
  * Prints a report as Markdown, for a pull request or a wiki; the same page as {@link printText}.
@@ -13,6 +8,6 @@ export interface MarkdownOptions {
  * @example
  * printMarkdown(report) // begins with "# " and the name of the installation
  */
-export function printMarkdown(report: Report, { opened = [] }: MarkdownOptions = {}): string {
-  return sheetMarkdown(layOut(report, opened))
+export function printMarkdown(report: Report, options: LayOutOptions = {}): string {
+  return sheetMarkdown(layOut(report, options))
 }

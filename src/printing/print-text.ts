@@ -1,11 +1,8 @@
 import type { Report } from '../findings/index.js'
-import { layOut } from './lay-out.js'
+import { layOut, type LayOutOptions } from './lay-out.js'
 import { sheetText, type PageOptions } from './sheet-text.js'
 
-export interface TextOptions extends PageOptions {
-  /** Files that were opened for this report, to be told at its foot. */
-  readonly opened?: readonly string[]
-}
+export interface TextOptions extends PageOptions, LayOutOptions {}
 
 /**
  * Prints a report as a page of plain text, for a terminal or a printer. What is to be mended comes first, worst first;
@@ -14,6 +11,6 @@ export interface TextOptions extends PageOptions {
  * @example
  * printText(report) // ends with a line break; no line is longer than 80 columns
  */
-export function printText(report: Report, { opened = [], ...page }: TextOptions = {}): string {
-  return sheetText(layOut(report, opened), page)
+export function printText(report: Report, options: TextOptions = {}): string {
+  return sheetText(layOut(report, options), options)
 }

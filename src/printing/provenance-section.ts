@@ -37,12 +37,12 @@ function knownText({ values, photo, gauge, typed, assumed, template }: Report['k
   return `${values} given: ${kinds.filter((part) => part !== undefined).join(', ')}`
 }
 
-function overlayText({ id, name, layer, official, writtenBy, reviewedBy, lastVerified, named }: OverlayTold): string {
+function overlayText({ id, name, layer, official, writtenBy, reviewedBy, lastVerified, stale, named }: OverlayTold): string {
   const parts = [
     `${name} (${id}, ${layer})`,
     `${official ? 'official' : 'UNOFFICIAL'}, written by ${writtenBy ?? 'nobody named'}`,
     reviewedBy === undefined ? undefined : `reviewed by ${reviewedBy}`,
-    `last verified ${lastVerified ?? 'never'}`,
+    `last verified ${lastVerified ?? 'never'}${stale === true ? ', more than two years ago: ask the office what changed' : ''}`,
     named ? undefined : 'not named by the document, so not asked',
   ]
   return parts.filter((part) => part !== undefined).join('; ')

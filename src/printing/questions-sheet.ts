@@ -1,9 +1,10 @@
 import type { Report } from '../findings/index.js'
-import { places, type Place } from '../model/index.js'
+import { places, type Model, type Place } from '../model/index.js'
 import { severities, type Rulebook } from '../rulebook/index.js'
+import { howToCount } from './complete-section.js'
 import type { Question } from './questions.js'
 import type { Item, Section, Sheet } from './sheet.js'
-import { counted, joined, spokenPlaces } from './spoken-words.js'
+import { counted, spokenPlaces } from './spoken-words.js'
 
 /** Questions as a page: by place in the order of a walk round the house, each with its rank. */
 export function questionsSheet(questions: readonly Question[], report: Report, rulebook: Rulebook): Sheet {
@@ -16,7 +17,7 @@ export function questionsSheet(questions: readonly Question[], report: Report, r
     sections: [
       ...unheardSection(report),
       ...places.flatMap((place) => placeSection(place, values.filter((one) => one.place === place), rulebook)),
-      ...countSection(questions.filter(({ asks }) => asks === 'count')),
+      ...countSection(questions.filter(({ asks }) => asks === 'count'), rulebook),
     ],
     advisory: 'The number before a question is its rank: what could stop firing first, then what decides most.',
   }
@@ -52,17 +53,23 @@ function questionItem(group: readonly Question[], rulebook: Rulebook): Item {
   const [rule, ...others] = first.rules.map((id) => rulebook.rulesById.get(id)?.title ?? id)
   const more = others.length === 0 ? '' : ` and ${counted(others.length, 'more rule', 'more rules')}`
   return {
-    head: `${first.rank}. ${name}`,
+    head: `${first.rank}. ${name}${first.answer === undefined ? '' : `: ${first.answer}`}`,
     aside: first.worst,
-    rows: [...(first.answer === undefined ? [] : [{ label: 'Answer', text: first.answer }]), { label: 'Decides', text: `${rule ?? ''}${more}` }],
+    rows: [{ label: 'Decides', text: `${rule ?? ''}${more}` }],
   }
 }
 
-function countSection(questions: readonly Question[]): readonly Section[] {
+function countSection(questions: readonly Question[], { model }: Rulebook): readonly Section[] {
   if (questions.length === 0) return []
   const rows = severities.flatMap((severity) => {
-    const names = questions.filter(({ worst }) => worst === severity).map(({ rank, subject, fact }) => `${rank}. ${fact === 'count' ? subject : `${fact.replace('count of ', '')} of ${subject}`}`)
-    return names.length === 0 ? [] : [{ label: severity, text: joined(names), tone: severity }]
+    const names = questions.filter(({ worst }) => worst === severity).map((question) => `${question.rank}. ${countWords(question, model)}`)
+    return names.length === 0 ? [] : [{ label: severity, text: names.join(', '), tone: severity }]
   })
-  return [{ heading: `HOW MANY ARE THERE? (${questions.length})`, tone: 'open', numbered: false, note: 'Is there another of these, not listed? List it, or count: "complete: { boiler: 1 }", "none: [boiler]".', items: [{ rows }] }]
+  return [{ heading: `HOW MANY ARE THERE? (${questions.length})`, tone: 'open', numbered: false, note: 'Is there another of these, not listed?', items: [{ rows: [...rows, howToCount] }] }]
+}
+
+function countWords({ subject, fact }: Question, { kinds }: Model): string {
+  const name = fact === 'count' ? subject : fact.replace('count of ', '')
+  const spoken = kinds.get(name)?.spoken ?? name
+  return `${spoken === name ? name : `${spoken} (${name})`}${fact === 'count' ? '' : ` of ${subject}`}`
 }

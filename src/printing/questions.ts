@@ -1,6 +1,6 @@
 import { typeOf } from '../facts/index.js'
 import type { MissingFact, Report } from '../findings/index.js'
-import type { Installation, Place } from '../model/index.js'
+import type { Installation, KindSpec, Place } from '../model/index.js'
 import type { Rulebook, Severity } from '../rulebook/index.js'
 import { askFor } from './ask-for.js'
 import { isCount } from './missing-section.js'
@@ -26,7 +26,7 @@ export interface Question {
 export function questionsOf(report: Pick<Report, 'missing'>, rulebook: Rulebook, installation: Installation): readonly Question[] {
   return report.missing.map((missing, index) => {
     const kind = installation.things.get(missing.subject)?.kind ?? rulebook.model.kinds.get(missing.subject)
-    const type = kind === undefined || isCount(missing) ? undefined : typeOf(rulebook.facts, kind.name, missing.fact)
+    const answer = kind === undefined || isCount(missing) ? undefined : answerFor(missing.fact, kind, rulebook)
     return {
       rank: index + 1,
       asks: isCount(missing) ? 'count' : 'value',
@@ -36,9 +36,17 @@ export function questionsOf(report: Pick<Report, 'missing'>, rulebook: Rulebook,
       worst: missing.worst,
       decides: missing.decides,
       rules: missing.rules,
-      ...(type === undefined ? {} : { answer: askFor(type) }),
+      ...(answer === undefined ? {} : { answer }),
     }
   })
+}
+
+function answerFor(fact: string, kind: KindSpec, rulebook: Rulebook): string | undefined {
+  const type = typeOf(rulebook.facts, kind.name, fact)
+  if (type !== undefined) return askFor(type)
+  if (fact === 'evidence') return 'a photo or a paper that shows it'
+  if (fact === 'path') return 'the way it runs, from port to port'
+  return Object.hasOwn(kind.ports, fact) ? 'a line from this port, or that it is capped' : undefined
 }
 
 /** A thing that is only named is looked for where the rules that wait for it look. */

@@ -17,15 +17,24 @@ export function verdictSection(verdict: Verdict, system: UnitSystem): Section {
   return { heading, tone: toneOf(verdict.verdict, verdict.severity), numbered: false, items: rule.demands.map((demand) => demandItem(demand, verdict.demands.find((one) => one.demand === demand), subject, system)) }
 }
 
+/** What a rule came to for several things, a line each. */
+export function verdictsSection(verdicts: readonly Verdict[]): Section {
+  const rows = verdicts.map((verdict) => {
+    if (verdict.type === 'broken') return { label: 'BROKE', text: verdict.subject.id }
+    return { label: verdict.severity ?? '', text: `${verdict.subject.id}: ${verdictWords[verdict.verdict].toLowerCase()}`, tone: toneOf(verdict.verdict, verdict.severity) }
+  })
+  return { heading: `HERE (${rows.length})`, tone: 'plain', numbered: false, note: 'Name one of them to see its numbers.', items: [{ rows }] }
+}
+
 /** Verdicts in words, as headings of a page have them. */
-export const verdictWords: Readonly<Record<DemandVerdict, string>> = {
+const verdictWords: Readonly<Record<DemandVerdict, string>> = {
   pass: 'HOLDS',
   fail: 'FAILS',
   undecided: 'CANNOT BE TOLD',
   'not-applicable': 'DOES NOT APPLY',
 }
 
-export function toneOf(verdict: DemandVerdict, severity: Demand['severity'] = 'advice'): Tone {
+function toneOf(verdict: DemandVerdict, severity: Demand['severity'] = 'advice'): Tone {
   if (verdict === 'fail') return severity
   if (verdict === 'undecided') return 'open'
   return verdict === 'pass' ? 'clear' : 'plain'
@@ -38,9 +47,8 @@ function demandItem(demand: Demand, judged: JudgedDemand | undefined, subject: T
   const witnesses = allLeaves(judged.require).map(({ left }) => witnessRow(left.witness, left.state === 'number' ? [{ si: left }] : []))
   const rows: readonly (Row | undefined)[] = [
     ...datesRows(judged, subject, system),
-    ...(judged.when === undefined ? [] : tellEvidence(judged.when, subject, system)).map((one) => row('When', evidenceWords(one, subject))),
-    ...evidence.map((one) => row('Found', evidenceWords(one, subject))),
-    ...witnesses,
+    ...(judged.when === undefined ? [] : tellEvidence(judged.when, subject, system)).map((one) => row('When', `${tellNumbers(one, subject.kind.name, 'looked for')}: ${one.result}`)),
+    ...(judged.verdict === 'not-applicable' ? [] : [...evidence.map((one) => row('Found', evidenceWords(one, subject))), ...witnesses]),
     row('Missing', missingWords(judged)),
     exemptedRow(judged),
   ]

@@ -4,7 +4,7 @@ import { writeReport } from '../../src/findings/index.js'
 import { judge, type Verdict } from '../../src/judging/index.js'
 import { readEquipment, readInstallation } from '../../src/model/index.js'
 import { larkspur, twoTowns } from './houses.js'
-import { timeOf, timeOfAwaited } from './measure.js'
+import { timesOf } from './measure.js'
 import { openStockBook, runStock, stockRuns } from './stock-engine.js'
 import { printTable, spokenTime, times } from './table.js'
 
@@ -19,21 +19,24 @@ export async function compareEngines(): Promise<void> {
   const book = openStockBook(twoTowns)
   const ready = stockRuns(book, facts, 'before')
 
-  const judging = timeOf(() => judge(twoTowns, facts))
-  const gathering = timeOf(() => judge(twoTowns, fresh()))
-  const reporting = timeOf(() => report(fresh()))
-  const whole = timeOf(() => checkInstallation(document, twoTowns, { equipment }))
-  const stockJudging = await timeOfAwaited(() => runStock(ready))
-  const stockGathering = await timeOfAwaited(() => runStock(stockRuns(book, fresh(), 'when asked')))
-
-  printTable(`Larkspur Lane: ${installation.total} things, ${verdicts.length} verdicts from ${demandsIn(verdicts)} demands`, [
-    ['', 'one house', 'times the core'],
-    ['core, facts known: judging', spokenTime(judging), times(1)],
-    ['core after reading: facts and judging', spokenTime(gathering), times(gathering / judging)],
-    ['core after reading: facts, judging, report', spokenTime(reporting), times(reporting / judging)],
-    ['core with reading: the whole check', spokenTime(whole), times(whole / judging)],
-    ['stock engine, facts known', spokenTime(stockJudging), times(stockJudging / judging)],
-    ['stock engine, facts asked for', spokenTime(stockGathering), times(stockGathering / judging)],
+  const time = await timesOf({
+    judging: () => judge(twoTowns, facts),
+    gathering: () => judge(twoTowns, fresh()),
+    reporting: () => report(fresh()),
+    whole: () => checkInstallation(document, twoTowns, { equipment }),
+    stockJudging: () => runStock(ready),
+    stockGathering: () => runStock(stockRuns(book, fresh(), 'when asked')),
+  })
+  const title = `Larkspur Lane: ${installation.total} things, ${verdicts.length} verdicts from ${demandsIn(verdicts)} demands`
+  const row = (name: string, spent: number, against: number): readonly string[] => [name, spokenTime(spent), times(spent / against)]
+  printTable(title, [
+    ['', 'one house', 'ratio'],
+    row('core, facts known: judging', time.judging, time.judging),
+    row('stock engine, facts known', time.stockJudging, time.judging),
+    row('core after reading: facts and judging', time.gathering, time.gathering),
+    row('core after reading: and the report', time.reporting, time.gathering),
+    row('core with reading: the whole check', time.whole, time.gathering),
+    row('stock engine, facts asked for', time.stockGathering, time.gathering),
   ])
 }
 

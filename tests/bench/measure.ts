@@ -1,23 +1,21 @@
-import { setFlagsFromString } from 'node:v8'
-import { runInNewContext } from 'node:vm'
+const batches = 11
+const batchTime = 20_000
 
-const batches = 9
-const batchTime = 25
+export type Work = () => unknown
 
-/** Median time of one call in microseconds, after warming up. */
-export function timeOf(work: () => unknown): number {
-  const calls = callsFor(elapsed(1, work), (count) => elapsed(count, work))
-  return median(Array.from({ length: batches }, () => (1000 * elapsed(calls, work)) / calls))
-}
-
-/** The same for work that is awaited. */
-export async function timeOfAwaited(work: () => Promise<unknown>): Promise<number> {
-  await elapsedAwaited(1, work)
-  const once = await elapsedAwaited(1, work)
-  const calls = Math.max(1, Math.ceil(batchTime / once))
-  const times: number[] = []
-  for (let batch = 0; batch < batches; batch += 1) times.push((1000 * (await elapsedAwaited(calls, work))) / calls)
-  return median(times)
+/**
+ * Median time of one call of each work, in microseconds. Batches take turns, so that a machine that slows down slows all;
+ * time of the processor is counted, so that other programs do not count.
+ */
+export async function timesOf<N extends string>(works: Readonly<Record<N, Work>>): Promise<Readonly<Record<N, number>>> {
+  const names = Object.keys(works) as N[]
+  const calls = new Map<N, number>()
+  for (const name of names) calls.set(name, await callsFor(works[name]))
+  const told = new Map<N, number[]>(names.map((name) => [name, []]))
+  for (let batch = 0; batch < batches; batch += 1) {
+    for (const name of names) told.get(name)?.push(await perCall(calls.get(name) ?? 1, works[name]))
+  }
+  return Object.fromEntries(names.map((name) => [name, median(told.get(name) ?? [])])) as Record<N, number>
 }
 
 export function median(numbers: readonly number[]): number {
@@ -25,37 +23,34 @@ export function median(numbers: readonly number[]): number {
   return sorted[Math.floor(sorted.length / 2)] ?? Number.NaN
 }
 
-/** Bytes that stay on the heap as long as what is made is held. */
-export function heldBy(make: () => unknown): number {
-  const collect = garbageCollector()
-  collect()
-  const before = process.memoryUsage().heapUsed
+/** Bytes that stay on the heap as long as what is made is held; what is made along with the first one is not counted. */
+export function heldBy(make: Work): number {
+  const first = make()
+  const before = settledHeap()
   const made = make()
-  collect()
-  const held = process.memoryUsage().heapUsed - before
-  return made === undefined ? Number.NaN : held
+  const held = settledHeap() - before
+  return made === first ? Number.NaN : held
 }
 
-/** Calls that fill one batch; measuring them warms the work up. */
-function callsFor(once: number, run: (count: number) => number): number {
-  const few = Math.max(1, Math.ceil(batchTime / Math.max(once, 0.01)))
-  return Math.max(1, Math.ceil((few * batchTime) / Math.max(run(few), 0.01)))
+/** Calls that fill one batch; finding out warms the work up. */
+async function callsFor(work: Work): Promise<number> {
+  const few = Math.ceil(batchTime / (await perCall(1, work)))
+  return Math.max(1, Math.ceil(batchTime / (await perCall(Math.max(1, few), work))))
 }
 
-function elapsed(calls: number, work: () => unknown): number {
-  const start = performance.now()
-  for (let call = 0; call < calls; call += 1) work()
-  return performance.now() - start
+/** Microseconds of processor time for one call. What is a promise is awaited. */
+async function perCall(calls: number, work: Work): Promise<number> {
+  const start = process.cpuUsage()
+  for (let call = 0; call < calls; call += 1) {
+    const made = work()
+    if (made instanceof Promise) await made
+  }
+  const { user, system } = process.cpuUsage(start)
+  return Math.max(1, user + system) / calls
 }
 
-async function elapsedAwaited(calls: number, work: () => Promise<unknown>): Promise<number> {
-  const start = performance.now()
-  for (let call = 0; call < calls; call += 1) await work()
-  return performance.now() - start
-}
-
-function garbageCollector(): () => void {
-  setFlagsFromString('--expose_gc')
-  const collect: unknown = runInNewContext('gc')
-  return typeof collect === 'function' ? () => void Reflect.apply(collect, undefined, []) : () => undefined
+function settledHeap(): number {
+  if (globalThis.gc === undefined) throw new Error('Run with --expose-gc.')
+  for (let times = 0; times < 3; times += 1) globalThis.gc()
+  return process.memoryUsage().heapUsed
 }

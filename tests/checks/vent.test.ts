@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { printQuantity, si } from '../../src/units/index.js'
 import { ask, boundsOf, missingOf, type Written } from './asking.js'
 
 interface Vent {
@@ -40,6 +41,8 @@ const house = ({
 const length = (vent: Vent): readonly string[] => boundsOf(ask(house(vent), 'VR1', 'equivalentLength'), 'length')
 const longest = (vent: Vent): readonly string[] => boundsOf(ask(house(vent), 'VR1', 'longestAllowed'), 'length')
 
+const print = (text: string): string => printQuantity(si('length', text), 'length', 'ip')
+
 describe('equivalent length of a vent run', () => {
   // Corrected figures of the two sample houses: as built and as approved, exhaust and intake.
   it.each([
@@ -53,9 +56,9 @@ describe('equivalent length of a vent run', () => {
 
   it('tells the terms', () => {
     expect(ask(house({}), 'VR1', 'equivalentLength').witness).toEqual([
-      '38 ft straight',
-      '7 elbow90 x 60 in',
-      '2 elbow45 x 36 in',
+      `${print('38 ft')} straight`,
+      `7 elbow90 x ${print('5 ft')}`,
+      `2 elbow45 x ${print('3 ft')}`,
     ])
   })
 

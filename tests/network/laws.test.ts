@@ -35,7 +35,7 @@ describe('forgetting', () => {
     )
     for (const change of ['1 1', '1 0', '-1 -1', '-1 0', '0 0'])
       expect(seen.get(change) ?? 0, change).toBeGreaterThan(500)
-  })
+  }, 240_000)
 
   it('leaves nothing missing in an answer that is told, and something in one that is not', () => {
     fc.assert(

@@ -63,13 +63,14 @@ function portsOfPart({ id, kind, values = {} }: Part): readonly Port[] {
   const ports = Object.keys(spec.ports).flatMap((port) =>
     port.endsWith('*') ? Array.from({ length: count }, (_each, index) => `${port.slice(0, -1)}${index + 1}`) : [port],
   )
-  return ports.map((port) => ({ component: id, port, medium: carried(portsOf(spec).mediumOf(port)!, id) }))
+  return ports.map((port) => ({ component: id, port, medium: carried(portsOf(spec).mediumOf(port)!, id, port) }))
 }
 
-/** What suits either water stands in heating water twice as often as in drinking water, now and then in both. */
-function carried(medium: Medium, id: string): Medium {
+/** What suits either water stands in heating water mostly, else in drinking water, now and then in both. */
+function carried(medium: Medium, id: string, port: string): Medium {
   if (medium !== 'eitherWater') return medium
-  return Number(id.slice(1)) % 3 === 2 ? 'potableCold' : 'heatingWater'
+  const number = Number(id.slice(1)) % 6
+  return number === 5 || (number === 2 && port === 'a') ? 'potableCold' : 'heatingWater'
 }
 
 function shuffled(ports: readonly Port[], order: readonly number[]): readonly Port[] {

@@ -73,7 +73,9 @@ describe('hostile texts', () => {
 
   it('refuses more than 50 million characters without parsing them', () => {
     const text = '['.repeat(largestText + 1)
-    expect(table(problemsIn(text))).toEqual(['1:1 text-too-large A text of more than 50000000 characters is not read: divide it.'])
+    expect(table(problemsIn(text))).toEqual([
+      '1:1 text-too-large A text of more than 50000000 characters is not read: divide it.',
+    ])
   })
 
   it('refuses more than two million words', () => {

@@ -36,12 +36,12 @@ function idsIn(entry: Entry): readonly string[] {
 }
 
 function checkReference(id: string, target: ReferenceField, entry: Entry, { things, model, problems }: Links): undefined {
-  const steps = entry.pointer.split('/').slice(1)
   const kinds = target.to.flatMap((name) => model.kindsIn.get(name) ?? [])
   const found = things.get(id)
+  if (found !== undefined && (kinds.length === 0 || kinds.includes(found.kind.name))) return undefined
+  const steps = entry.pointer.split('/').slice(1)
   const fitting = [...things.values()].filter((thing) => kinds.includes(thing.kind.name)).map((thing) => thing.id)
   if (found === undefined) return problems.add('unknown-id', steps, `There is no "${id}".`, nearestIn(id, fitting))
-  if (kinds.length === 0 || kinds.includes(found.kind.name)) return undefined
   return problems.add('wrong-kind', steps, `"${id}" is a ${found.kind.spoken}; this refers to ${target.to.join(' or ')}.`, nearestIn(id, fitting))
 }
 

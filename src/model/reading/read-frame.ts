@@ -38,7 +38,7 @@ export function readPhase(raw: unknown, problems: ProblemList): Phase | undefine
 }
 
 export interface Kept {
-  readonly list: readonly string[]
+  readonly list: ReadonlySet<string>
   readonly others?: Entry
   readonly pointer: string
 }
@@ -52,7 +52,7 @@ export function readKept(raw: unknown, problems: ProblemList): Kept | undefined 
   const complete = map.list !== undefined && !items.includes('unknown')
   const field = { type: 'choice', choices: { new: 'new', kept: 'kept' } } as const
   const others = complete ? readEntry(field, map.others, { problems, steps: ['kept', 'others'], standing: 'stated' }) : undefined
-  return { list: items.filter((id) => id !== 'unknown'), ...(others === undefined ? {} : { others }), pointer: '/kept/list' }
+  return { list: new Set(items.filter((id) => id !== 'unknown')), ...(others === undefined ? {} : { others }), pointer: '/kept/list' }
 }
 
 const approvedKeys = ['rule', 'subject', 'accepts', 'by', 'evidence', 'expires'] as const

@@ -169,7 +169,7 @@ function readPaths(things: ReadonlyMap<string, Thing>, raw: unknown, { problems 
 }
 
 function checkKept(kept: Kept | undefined, things: ReadonlyMap<string, Thing>, problems: ProblemList): void {
-  for (const [index, id] of (kept?.list ?? []).entries()) {
+  for (const [index, id] of [...(kept?.list ?? [])].entries()) {
     if (!things.has(id)) problems.add('unknown-id', ['kept', 'list', index], `There is no "${id}".`, nearestIn(id, things.keys()))
   }
 }
@@ -177,7 +177,7 @@ function checkKept(kept: Kept | undefined, things: ReadonlyMap<string, Thing>, p
 /** Work of a thing: its own word, else the kept list, else what is said of the others. */
 function withWork(thing: Thing, kept: Kept | undefined): { readonly thing: Thing; readonly contradiction?: Contradiction } {
   if (kept === undefined || (thing.kind.section !== 'components' && thing.kind.section !== 'lines')) return { thing }
-  const inList = kept.list.includes(thing.id)
+  const inList = kept.list.has(thing.id)
   const own = thing.entries.work
   const listed = inList ? ({ value: { type: 'word', word: 'kept' }, text: 'kept', standing: thing.standing, evidence: [], pointer: kept.pointer } as const) : undefined
   if (own === undefined || (listed !== undefined && own.standing !== 'stated')) {

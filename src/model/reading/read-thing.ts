@@ -76,14 +76,18 @@ export function keysOf(kind: KindSpec, model: Model): readonly string[] {
 }
 
 function reportUnknownKeys(raw: Readonly<Record<string, unknown>>, kind: KindSpec, { model, problems, steps }: ThingReading): void {
-  const known = keysOf(kind, model)
-  const leaves = [...(model.leaves.get(kind.name)?.keys() ?? [])]
   for (const [key, value] of Object.entries(raw)) {
-    if (key.startsWith('x-')) continue
-    if (!known.includes(key)) problems.add('unknown-key', [...steps, key], `A ${kind.spoken} has no "${key}".`, nearestIn(key, known))
-    const members = leaves.filter((name) => name.startsWith(`${key}.`)).map((name) => name.slice(key.length + 1))
-    if (members.length > 0) reportGroup(value, members, { problems, steps: [...steps, key] })
+    const field = Object.hasOwn(kind.fields, key) ? kind.fields[key] : undefined
+    if (field?.type === 'group') reportGroup(value, Object.keys(field.fields), { problems, steps: [...steps, key] })
+    else if (!isKey(key, kind, model)) problems.add('unknown-key', [...steps, key], `A ${kind.spoken} has no "${key}".`, nearestIn(key, keysOf(kind, model)))
   }
+}
+
+function isKey(key: string, kind: KindSpec, model: Model): boolean {
+  if (key.startsWith('x-')) return true
+  if (key === 'medium' || key === 'path') return kind.section === 'lines'
+  const field = model.leaves.get(kind.name)?.has(key) === true || model.answers.get(kind.name)?.has(key) === true
+  return field || Object.hasOwn(kind.parts, key) || ownKeys.includes(key)
 }
 
 function reportGroup(value: unknown, members: readonly string[], { problems, steps }: Pick<ThingReading, 'problems' | 'steps'>): void {

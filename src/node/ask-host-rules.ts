@@ -1,0 +1,27 @@
+import { tryReadInstallation, type InstallationWritten } from '../model/index.js'
+import type { HostOutcome } from '../printing/index.js'
+import { CouldNotRun } from './could-not-run.js'
+import { loadHostRules, placed } from './load-host-rules.js'
+import type { LoadedRulebook } from './load-rulebook.js'
+
+/**
+ * Asks a host's own rules of a document that has been read before. Whoever has none never loads json-rules-engine.
+ *
+ * @throws CouldNotRun
+ */
+export async function askHostRules(file: string, document: unknown, { rulebook, equipment }: LoadedRulebook): Promise<HostOutcome> {
+  const loaded = loadHostRules(file)
+  const { checkInEngine, UnusableHostContent } = await import('../engine/index.js')
+  if (!isReadable(document, rulebook)) return { host: [], faults: [] }
+  try {
+    const { host, faults } = await checkInEngine(document, rulebook, { equipment, hostRules: loaded.rules })
+    return { host, faults }
+  } catch (reason) {
+    if (reason instanceof UnusableHostContent) throw new CouldNotRun(placed(reason.problems, loaded))
+    throw reason
+  }
+}
+
+function isReadable(document: unknown, { model }: LoadedRulebook['rulebook']): document is InstallationWritten {
+  return tryReadInstallation(document, model).ok
+}

@@ -1,0 +1,9 @@
+import { compareEngines } from './engines.js'
+import { measureGrowth } from './growth.js'
+import { measureMemory } from './memory.js'
+import { compareTowns } from './towns.js'
+
+await compareEngines()
+await measureGrowth()
+await compareTowns()
+measureMemory()
