@@ -1,4 +1,4 @@
-import { tryReadInstallation, type InstallationWritten } from '../model/index.js'
+import { isMap, type InstallationWritten } from '../model/index.js'
 import type { HostOutcome } from '../printing/index.js'
 import { CouldNotRun } from './could-not-run.js'
 import { loadHostRules, placed } from './load-host-rules.js'
@@ -12,7 +12,7 @@ import type { LoadedRulebook } from './load-rulebook.js'
 export async function askHostRules(file: string, document: unknown, { rulebook, equipment }: LoadedRulebook): Promise<HostOutcome> {
   const loaded = loadHostRules(file)
   const { checkInEngine, UnusableHostContent } = await import('../engine/index.js')
-  if (!isReadable(document, rulebook)) return { host: [], faults: [] }
+  if (!isWritten(document)) throw new TypeError('a document is read before rules are asked of it')
   try {
     const { host, faults } = await checkInEngine(document, rulebook, { equipment, hostRules: loaded.rules })
     return { host, faults }
@@ -22,6 +22,7 @@ export async function askHostRules(file: string, document: unknown, { rulebook, 
   }
 }
 
-function isReadable(document: unknown, { model }: LoadedRulebook['rulebook']): document is InstallationWritten {
-  return tryReadInstallation(document, model).ok
+/** Reading has judged the rest before. */
+function isWritten(document: unknown): document is InstallationWritten {
+  return isMap(document)
 }

@@ -49,13 +49,36 @@ export function defineCheck<A extends string>(name: string, { answers, judge, ..
 export function prefixed(plugin: Plugin): Plugin {
   const own = new Set(plugin.kinds.map((kind) => kind.name))
   const named = (name: string): string => (own.has(name) ? `${plugin.name}/${name}` : name)
-  const renameHandle = (handle: FactHandle): FactHandle => ({ ...handle, name: `${plugin.name}/${handle.name}`, of: named(handle.of) })
+  const renameHandle = (handle: FactHandle): FactHandle => ({
+    ...handle,
+    name: `${plugin.name}/${handle.name}`,
+    of: named(handle.of),
+    read: (context) => handle.read(contextOf(plugin, context, named)),
+  })
   return {
     ...plugin,
     kinds: plugin.kinds.map((kind) => ({ ...kind, name: named(kind.name), fields: mapValues(kind.fields, (field) => (field.type === 'group' ? field : renameReference(field, named))) })),
     facts: plugin.facts.map(renameHandle),
     checks: plugin.checks.map(renameHandle),
     rules: Object.fromEntries(Object.entries(plugin.rules).map(([id, rule]) => [`${plugin.name}/${id}`, rule])),
+  }
+}
+
+/** A plugin's code speaks of its own kinds and facts by the names it gave them. */
+function contextOf(plugin: Plugin, context: Context, named: (name: string) => string): Context {
+  const own = [...plugin.facts, ...plugin.checks]
+  const { subject, installation, find, parts } = context
+  return {
+    subject,
+    installation,
+    find,
+    parts,
+    ask: (asked, of) => context.ask(typeof asked !== 'string' && own.includes(asked) ? `${plugin.name}/${asked.name}` : asked, of),
+    listed: (kind) => context.listed(named(typeof kind === 'string' ? kind : kind.name)),
+    // Read only when asked for: the network is drawn at the first question.
+    get network() {
+      return context.network
+    },
   }
 }
 

@@ -98,7 +98,7 @@ describe('exemptions', () => {
 
 describe('laws of overlays', () => {
   const colors = ['red', 'blue', 'green']
-  const change = fc.oneof(
+  const change: fc.Arbitrary<Readonly<Record<string, unknown>>> = fc.oneof(
     fc.record({ severity: fc.constantFrom('stop', 'must', 'should', 'advice'), color: fc.subarray(colors, { minLength: 1 }), from: fc.option(fc.constantFrom('2024-01-01', '2025-01-01'), { nil: undefined }) })
       .map(({ severity, color, from }) => ({ demand: 'tank/red', severity, require: { 'tank.color': color }, nature: 'amendment', clause: '3', ...(from === undefined ? {} : { effective: { from, by: 'applicationDate' } }) })),
     fc.record({ of: fc.constantFrom(undefined, ['red'], ['lined']), lined: fc.constantFrom(undefined, 'yes', 'no') })
