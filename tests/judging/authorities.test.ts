@@ -105,12 +105,13 @@ describe('laws of overlays', () => {
       .map(({ of, lined }) => letGo({ ...(of === undefined ? {} : { of }), ...(lined === undefined ? {} : { when: { 'tank.lined': lined } }) })),
   )
   const tank = fc.record({ color: fc.constantFrom(...colors, 'unknown'), lined: fc.constantFrom('yes', 'no', 'unknown'), pressure: fc.constantFrom('20 psi', '40 psi', 'unknown') })
-  const towns = fc.tuple(...['elm', 'oak', 'fir'].map((name) => fc.tuple(fc.array(change, { maxLength: 2 }), fc.constantFrom('true', 'false')).map(([changes, official]) => town(name, withIds(changes), official))))
+  const anyTown = (name: string) => fc.tuple(fc.array(change, { maxLength: 2 }), fc.constantFrom('true', 'false')).map(([changes, official]) => town(name, withIds(changes), official))
+  const towns = fc.tuple(anyTown('elm'), anyTown('oak'), anyTown('fir'))
   const dated = (fields: Readonly<Record<string, unknown>>, authorities: readonly string[]) => house(fields, { jurisdiction: { authorities, applicationDate: '2024-06-01' } })
 
   it('their order never matters', () => {
     fc.assert(fc.property(towns, tank, fc.shuffledSubarray([0, 1, 2], { minLength: 3 }), (list, fields, order) => {
-      const shuffled = order.flatMap((index) => list[index] ?? [])
+      const shuffled = order.map((index) => list[index]).filter((one) => one !== undefined)
       const document = dated(fields, ['elm', 'oak', 'fir'])
       const [one, other] = [check(document, open(rules, list)), check(document, open(rules, shuffled))]
       expect(other.findings).toEqual(one.findings)
