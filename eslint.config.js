@@ -60,7 +60,8 @@ export default defineConfig(
       '@typescript-eslint/consistent-type-assertions': ['error', { assertionStyle: 'never' }],
       '@typescript-eslint/consistent-type-imports': ['error', { fixStyle: 'separate-type-imports' }],
       '@typescript-eslint/no-empty-object-type': ['error', { allowInterfaces: 'with-single-extends' }],
-      '@typescript-eslint/no-confusing-void-expression': ['error', { ignoreArrowShorthand: true }],
+      // Telling a problem and returning undefined is one step here: `return problems.add(...)`.
+      '@typescript-eslint/no-confusing-void-expression': 'off',
       '@typescript-eslint/restrict-template-expressions': ['error', { allowNumber: true }],
       '@typescript-eslint/switch-exhaustiveness-check': [
         'error',
@@ -74,7 +75,7 @@ export default defineConfig(
   },
   {
     rules: {
-      complexity: ['error', 12],
+      complexity: ['error', { max: 12, variant: 'modified' }],
       eqeqeq: 'error',
       'max-depth': ['error', 2],
       'max-lines': ['error', 300],

@@ -25,13 +25,15 @@ function read(context: Context): Answer {
     }).value
   const low = at('low')
   const high = more > 0 ? Infinity : at('high')
-  const print = (length: number): string => printIn(length, 'length', installation.units === 'si' ? 'm' : 'ft', 2)
-  const terms = fittings.map(({ name, count, each }) => `${count.low} ${name} x ${print(each.low)}`)
+  const print = (length: Bounds): string => printBounds(length, 'length', installation.units)
+  const terms = fittings.map(
+    ({ name, count, each }) => `${printBounds(count, 'count', installation.units)} ${name} x ${print(each)}`,
+  )
   const untold = [...straight.missing, ...fittings.flatMap((one) => one.missing)]
   const missing = more > 0 ? [...untold, { subject: subject.id, fact: 'fittings' }] : untold
   return {
     ...rebound([], low, high),
-    witness: [`${print(pipe.low)} straight`, ...terms],
+    witness: [`${print(pipe)} straight`, ...terms],
     missing: low === high ? [] : missing,
   }
 }
@@ -66,5 +68,6 @@ function fittingOf(thing: Thing, row: VentTableRow | undefined, { ask }: Context
 
 /** Without a row nobody knows what an elbow counts. */
 function unlisted(row: VentTableRow | undefined): Answer {
-  return unknown(row?.found === 'unknown' ? { missing: row.missing } : {})
+  if (row?.found === 'unknown') return unknown({ missing: row.missing })
+  return unknown(row?.found === 'none' ? { missing: [{ subject: row.appliance, fact: 'ventTable' }] } : {})
 }

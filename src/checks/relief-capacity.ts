@@ -1,6 +1,6 @@
 import { atLeastZero, fact, rebound, type Answer, type Context } from '../facts/index.js'
 import { boiler, quantity } from '../model/index.js'
-import { printQuantity } from '../units/index.js'
+import { printBounds } from './print-bounds.js'
 import { protectingReliefs } from './protecting-reliefs.js'
 
 /**
@@ -19,7 +19,7 @@ function read(context: Context): Answer {
   const low = total(own.map((one) => one.low))
   const high = more ? Infinity : total([...own, ...perhaps].map((one) => one.high))
   const witness = own.map(
-    (one, index) => `${sure[index]?.id ?? ''} ${printQuantity(one.low, 'heatRate', installation.units)}`,
+    (one, index) => `${sure[index]?.id ?? ''} ${printBounds(one, 'heatRate', installation.units)}`,
   )
   const open = [...capacities.flatMap((one) => one.missing), ...missing]
   return { ...rebound([], low, high), witness, missing: low === high ? [] : open }

@@ -48,7 +48,8 @@ function readWords(
   })
   if (about === undefined || event === undefined || conditions === undefined) return undefined
   const { priority, onSuccess, onFailure } = raw
-  if (priority !== undefined && !isRank(priority)) problems.add('bad-value', ['priority'], 'A priority is a whole number from 1 up.')
+  if (priority !== undefined && !isRank(priority))
+    problems.add('bad-value', ['priority'], 'A priority is a whole number from 1 up.')
   return {
     ...about,
     properties: { name, conditions, event, ...(isRank(priority) ? { priority } : {}) },

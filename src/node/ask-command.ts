@@ -17,8 +17,17 @@ interface AskWords extends DocumentWords {
 
 /** `ask <file>`: what to find out next, in the order of a walk round the house. */
 export function addAskCommand(program: Command, io: CommandLineIo, finish: (code: ExitCode) => void): void {
-  addDocumentOptions(program.command('ask').argument('<file>', 'the installation, YAML or JSON').description('list what to find out next, by place, with what each answer decides'))
-    .addOption(new Option('--format <format>', `how to print: ${formats.join(', ')}`).default(formats[0]).argParser(oneOfThese(formats)))
+  addDocumentOptions(
+    program
+      .command('ask')
+      .argument('<file>', 'the installation, YAML or JSON')
+      .description('list what to find out next, by place, with what each answer decides'),
+  )
+    .addOption(
+      new Option('--format <format>', `how to print: ${formats.join(', ')}`)
+        .default(formats[0])
+        .argParser(oneOfThese(formats)),
+    )
     .addHelpText('after', examples)
     .action(async (file: string, words: AskWords) => {
       finish(await ask(file, words, io))
@@ -35,10 +44,14 @@ async function ask(file: string, words: AskWords, io: CommandLineIo): Promise<Ex
   const document = loadDocument(file)
   const loaded = await loadRulebook(toOpen(words, document))
   const { rulebook, equipment } = loaded
-  const prepared = prepareDocument(document, rulebook, { equipment, ...(words.phase === undefined ? {} : { phase: words.phase }) })
+  const prepared = prepareDocument(document, rulebook, {
+    equipment,
+    ...(words.phase === undefined ? {} : { phase: words.phase }),
+  })
   const report = writeReport({ ...prepared, verdicts: judge(rulebook, prepared.facts) }, { judgedOn: dayOf(words, io) })
   const questions = questionsOf(report, rulebook, prepared.facts.installation)
-  const json = (): string => `${JSON.stringify({ questions, unheard: report.unheard, judgedOn: report.provenance.judgedOn }, null, 2)}\n`
+  const json = (): string =>
+    `${JSON.stringify({ questions, unheard: report.unheard, judgedOn: report.provenance.judgedOn }, null, 2)}\n`
   const text = (): string => sheetText(questionsSheet(questions, report, rulebook), pageFor(io))
   io.out(words.format === 'json' ? json() : text())
   tellNotes(loaded, true, io)

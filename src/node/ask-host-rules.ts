@@ -9,7 +9,11 @@ import type { LoadedRulebook } from './load-rulebook.js'
  *
  * @throws CouldNotRun
  */
-export async function askHostRules(file: string, document: unknown, { rulebook, equipment }: LoadedRulebook): Promise<HostOutcome> {
+export async function askHostRules(
+  file: string,
+  document: unknown,
+  { rulebook, equipment }: LoadedRulebook,
+): Promise<HostOutcome> {
   const loaded = loadHostRules(file)
   const { checkInEngine, UnusableHostContent } = await import('../engine/index.js')
   if (!isWritten(document)) throw new TypeError('a document is read before rules are asked of it')

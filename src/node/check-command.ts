@@ -21,9 +21,22 @@ interface CheckWords extends DocumentWords {
 
 /** `check <file>`: judges an installation and prints the report. */
 export function addCheckCommand(program: Command, io: CommandLineIo, finish: (code: ExitCode) => void): void {
-  addDocumentOptions(program.command('check').argument('<file>', 'the installation, YAML or JSON').description('judge an installation and print what to mend and what to find out'))
-    .addOption(new Option('--format <format>', `how to print: ${formats.join(', ')}`).default(formats[0]).argParser(oneOfThese(formats)))
-    .addOption(new Option('--exit-on <outcome>', 'what the exit code tells: "open" 1 and 3, "failing" 1 only, "never" neither').default('open').argParser(oneOfThese(exitRules)))
+  addDocumentOptions(
+    program
+      .command('check')
+      .argument('<file>', 'the installation, YAML or JSON')
+      .description('judge an installation and print what to mend and what to find out'),
+  )
+    .addOption(
+      new Option('--format <format>', `how to print: ${formats.join(', ')}`)
+        .default(formats[0])
+        .argParser(oneOfThese(formats)),
+    )
+    .addOption(
+      new Option('--exit-on <outcome>', 'what the exit code tells: "open" 1 and 3, "failing" 1 only, "never" neither')
+        .default('open')
+        .argParser(oneOfThese(exitRules)),
+    )
     .option('--passed', 'list what holds and what does not apply as well')
     .option('--host-rules <file>', 'rules of your own for json-rules-engine, in JSON; they never change the outcome')
     .addHelpText('after', examples)
@@ -39,16 +52,25 @@ known cannot be told).
 Examples:
   $ hydronic-rulebook check house.yaml
   $ hydronic-rulebook check house.yaml --phase final --overlay overlays/
-  $ hydronic-rulebook check house.yaml --exit-on failing --format json > out.json`
+  $ hydronic-rulebook check house.yaml --exit-on failing --format json`
 
 async function check(file: string, words: CheckWords, io: CommandLineIo): Promise<ExitCode> {
   const document = loadDocument(file)
   const loaded = await loadRulebook(toOpen(words, document))
   const { rulebook, equipment } = loaded
-  const prepared = prepareDocument(document, rulebook, { equipment, ...(words.phase === undefined ? {} : { phase: words.phase }) })
+  const prepared = prepareDocument(document, rulebook, {
+    equipment,
+    ...(words.phase === undefined ? {} : { phase: words.phase }),
+  })
   const verdicts = judge(rulebook, prepared.facts)
-  const report = writeReport({ ...prepared, verdicts }, { judgedOn: dayOf(words, io), listPassed: words.passed === true })
-  const host = words.hostRules === undefined ? undefined : await askHostRules(words.hostRules, inPhase(document.value, words.phase), loaded)
+  const report = writeReport(
+    { ...prepared, verdicts },
+    { judgedOn: dayOf(words, io), listPassed: words.passed === true },
+  )
+  const host =
+    words.hostRules === undefined
+      ? undefined
+      : await askHostRules(words.hostRules, inPhase(document.value, words.phase), loaded)
   io.out(print({ report, host, opened: loaded.opened }, words, io))
   tellNotes(loaded, words.format === 'json', io)
   return exitCodeFor(report.outcome, words.exitOn)
@@ -76,7 +98,11 @@ function print({ report, host, opened }: Result, { format }: CheckWords, io: Com
 
 /** What was not found or looks odd, and where the page does not say it, what was opened. */
 export function tellNotes({ rulebook, opened, notes }: LoadedRulebook, withOpened: boolean, io: CommandLineIo): void {
-  const lines = [...(withOpened ? opened.map((line) => `opened ${line}`) : []), ...notes, ...rulebook.warnings.map((warning) => `warning: ${printProblem(warning)}`)]
+  const lines = [
+    ...(withOpened ? opened.map((line) => `opened ${line}`) : []),
+    ...notes,
+    ...rulebook.warnings.map((warning) => `warning: ${printProblem(warning)}`),
+  ]
   if (lines.length > 0) io.err(`${lines.join('\n')}\n`)
 }
 

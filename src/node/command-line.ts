@@ -31,11 +31,20 @@ export async function runCommandLine(argv: readonly string[], io: CommandLineIo)
 
 function programFor(io: CommandLineIo, finish: (code: ExitCode) => void): Command {
   const program = new Command('hydronic-rulebook')
-    .description('Checks a heating installation against physics, its makers and its town. Everything it says is advice.')
+    .description(
+      'Checks a heating installation against physics, its makers and its town. Everything it says is advice.',
+    )
     .version(packageName.slice(packageName.lastIndexOf(' ') + 1))
     .exitOverride()
     .showSuggestionAfterError()
-    .configureOutput({ writeOut: io.out, writeErr: io.err, getOutHelpWidth: () => pageWidth, getErrHelpWidth: () => pageWidth, getOutHasColors: () => false, getErrHasColors: () => false })
+    .configureOutput({
+      writeOut: io.out,
+      writeErr: io.err,
+      getOutHelpWidth: () => pageWidth,
+      getErrHelpWidth: () => pageWidth,
+      getOutHasColors: () => false,
+      getErrHasColors: () => false,
+    })
     .addHelpText('after', examples)
   addCheckCommand(program, io, finish)
   addAskCommand(program, io, finish)
@@ -56,7 +65,9 @@ function tell(reason: unknown, io: CommandLineIo): ExitCode {
   if (reason instanceof CommanderError) return reason.exitCode === 0 ? exitCodes.clear : exitCodes.couldNotRun
   if (reason instanceof CouldNotRun) {
     const count = reason.problems.length
-    io.err(`${[...reason.problems.map(printProblem), `${count} problem${count === 1 ? '' : 's'}; nothing was judged.`].join('\n')}\n`)
+    io.err(
+      `${[...reason.problems.map(printProblem), `${count} problem${count === 1 ? '' : 's'}; nothing was judged.`].join('\n')}\n`,
+    )
     return exitCodes.couldNotRun
   }
   const error = reason instanceof Error ? reason : new Error(String(reason))

@@ -63,21 +63,30 @@ interface Judging {
   readonly id: string | undefined
 }
 
-function verdictSections({ rule, document, id }: Judging, { rulebook, equipment }: { readonly rulebook: Rulebook; readonly equipment: readonly unknown[] }, { phase }: DocumentWords): readonly Section[] {
+function verdictSections(
+  { rule, document, id }: Judging,
+  { rulebook, equipment }: { readonly rulebook: Rulebook; readonly equipment: readonly unknown[] },
+  { phase }: DocumentWords,
+): readonly Section[] {
   const { facts } = prepareDocument(document, rulebook, { equipment, ...(phase === undefined ? {} : { phase }) })
   const { installation } = facts
-  if (!isDue(rule.from, installation.phase)) return [plain(`It waits for phase ${rule.from}; the document is in ${installation.phase ?? ''}.`)]
+  if (!isDue(rule.from, installation.phase))
+    return [plain(`It waits for phase ${rule.from}; the document is in ${installation.phase ?? ''}.`)]
   const verdicts = judge(rulebook, facts).filter((verdict) => verdict.rule.id === rule.id)
   const wanted = id === undefined ? verdicts : verdictsOf(id, verdicts, [...installation.things.keys()])
   if (wanted.length === 0) return [plain(`Nothing here is asked: there is no ${rule.subject}, and the count says so.`)]
-  return wanted.length > 1 ? [verdictsSection(wanted)] : wanted.map((verdict) => verdictSection(verdict, installation.units))
+  return wanted.length > 1
+    ? [verdictsSection(wanted)]
+    : wanted.map((verdict) => verdictSection(verdict, installation.units))
 }
 
 function verdictsOf(id: string, verdicts: readonly Verdict[], ids: readonly string[]): readonly Verdict[] {
   const found = verdicts.filter(({ subject }) => subject.id === id)
   if (found.length > 0) return found
   const asked = verdicts.map(({ subject }) => subject.id)
-  const message = ids.includes(id) ? `This rule is not asked of "${id}"; it is asked of ${asked.join(', ') || 'nothing here'}.` : `There is no "${id}".`
+  const message = ids.includes(id)
+    ? `This rule is not asked of "${id}"; it is asked of ${asked.join(', ') || 'nothing here'}.`
+    : `There is no "${id}".`
   throw unknownName('unknown-id', message, id, asked)
 }
 

@@ -28,7 +28,11 @@ export interface PrepareOptions extends Pick<CheckOptions, 'equipment'> {
  *
  * @throws CouldNotRun with every problem of the document, each with file, line and column
  */
-export function prepareDocument({ file, value, source }: LoadedText, rulebook: Rulebook, { phase, ...options }: PrepareOptions = {}): Omit<Judgement, 'verdicts'> {
+export function prepareDocument(
+  { file, value, source }: LoadedText,
+  rulebook: Rulebook,
+  { phase, ...options }: PrepareOptions = {},
+): Omit<Judgement, 'verdicts'> {
   const asked = inPhase(value, phase)
   try {
     return { ...prepareCheck(asked, rulebook, options), document: value }

@@ -20,7 +20,11 @@ export function loadHostRules(file: string): LoadedHostRules {
   const raw = parsed(text)
   const items: readonly unknown[] = Array.isArray(raw) ? raw : []
   const rules = items.filter(isHostRule)
-  const wrong = items.flatMap((item, index) => (isHostRule(item) ? [] : [problem(`/${index}`, 'A rule has a name, "of" (a kind), conditions, and an event with a type.')]))
+  const wrong = items.flatMap((item, index) =>
+    isHostRule(item)
+      ? []
+      : [problem(`/${index}`, 'A rule has a name, "of" (a kind), conditions, and an event with a type.')],
+  )
   const problems = Array.isArray(raw) ? wrong : [problem('', 'A list of rules is expected here.')]
   if (problems.length > 0) throw new CouldNotRun(withPositions(problems, file, text.source))
   return { rules, text }
@@ -31,7 +35,9 @@ export function placed(problems: readonly Problem[], { rules, text }: LoadedHost
   return problems.flatMap((one) => {
     const { file, ...rest } = one
     const index = rules.findIndex(({ name }) => file === `rule ${name}`)
-    return index === -1 ? [one] : withPositions([{ ...rest, pointer: `/${index}${one.pointer}` }], text.file, text.source)
+    return index === -1
+      ? [one]
+      : withPositions([{ ...rest, pointer: `/${index}${one.pointer}` }], text.file, text.source)
   })
 }
 

@@ -1,13 +1,13 @@
-import { relative } from 'node:path'
 import { base } from '../base.js'
 import { readEquipment, type Model, type Problem } from '../model/index.js'
 import { tryOpenRulebook, type Plugin, type Rulebook } from '../rulebook/index.js'
 import { CouldNotRun } from './could-not-run.js'
 import { attempt } from './files.js'
-import { findFiles, type OpenedFile } from './find-files.js'
+import { findFiles } from './find-files.js'
 import { loadPlugins } from './load-plugin.js'
-import { parseText, type LoadedText } from './load-text.js'
+import type { LoadedText } from './load-text.js'
 import { withPositions } from './locate.js'
+import { parseAll, shown, tellOpened } from './opened-files.js'
 import { packageFolder } from './package-folder.js'
 import { wantedByDocument } from './wanted-by-document.js'
 
@@ -50,9 +50,15 @@ export async function loadRulebook(options: RulebookOptions = {}): Promise<Loade
     equipment,
     ...(examples === undefined ? {} : { packageFolder: examples }),
   })
-  if (found.problems.length > 0) throw new CouldNotRun(document === undefined ? found.problems : withPositions(found.problems, document.file, document.source))
+  if (found.problems.length > 0)
+    throw new CouldNotRun(
+      document === undefined ? found.problems : withPositions(found.problems, document.file, document.source),
+    )
   const texts = parseAll(found.opened)
-  const rulebook = openWith(loaded.flat(), texts.filter(({ opened }) => opened.kind === 'overlay').map(({ text }) => text))
+  const rulebook = openWith(
+    loaded.flat(),
+    texts.filter(({ opened }) => opened.kind === 'overlay').map(({ text }) => text),
+  )
   const makers = texts.filter(({ opened }) => opened.kind === 'equipment').map(({ text }) => text)
   checkEquipment(makers, rulebook.model)
   return {
@@ -60,35 +66,22 @@ export async function loadRulebook(options: RulebookOptions = {}): Promise<Loade
     equipment: makers.map(({ value }) => value),
     opened: found.opened.map(tellOpened),
     notes: [
-      ...found.missing.map(({ kind, name }) => `No ${kind === 'overlay' ? 'overlay' : 'equipment file'} "${name}" was found.`),
-      ...found.passedOver.map((path) => `${shown(path)} was not opened: one of the same name stands nearer to the document.`),
+      ...found.missing.map(
+        ({ kind, name }) => `No ${kind === 'overlay' ? 'overlay' : 'equipment file'} "${name}" was found.`,
+      ),
+      ...found.passedOver.map(
+        (path) => `${shown(path)} was not opened: one of the same name stands nearer to the document.`,
+      ),
     ],
   }
 }
 
-interface ParsedFile {
-  readonly opened: OpenedFile
-  readonly text: LoadedText
-}
-
-/** Every file is parsed before anything is refused, so that all problems are told at once. */
-function parseAll(files: readonly OpenedFile[]): readonly ParsedFile[] {
-  const problems: Problem[] = []
-  const parsed = files.flatMap((opened) => {
-    try {
-      return [{ opened, text: parseText(opened.text, shown(opened.path)) }]
-    } catch (reason) {
-      if (!(reason instanceof CouldNotRun)) throw reason
-      problems.push(...reason.problems)
-      return []
-    }
-  })
-  if (problems.length > 0) throw new CouldNotRun(problems)
-  return parsed
-}
-
 function openWith(plugins: readonly Plugin[], overlays: readonly LoadedText[]): Rulebook {
-  const read = tryOpenRulebook({ ruleSets: [base], plugins, overlays: overlays.map(({ file, value }) => ({ file, data: value })) })
+  const read = tryOpenRulebook({
+    ruleSets: [base],
+    plugins,
+    overlays: overlays.map(({ file, value }) => ({ file, data: value })),
+  })
   if (read.ok) return { ...read.rulebook, warnings: located(read.rulebook.warnings, overlays) }
   throw new CouldNotRun(located(read.problems, overlays))
 }
@@ -109,16 +102,4 @@ function checkEquipment(files: readonly LoadedText[], model: Model): void {
     return read.ok ? [] : withPositions(read.problems, file, source)
   })
   if (problems.length > 0) throw new CouldNotRun(problems)
-}
-
-const places: Readonly<Record<OpenedFile['from'], string>> = { beside: 'beside the document', given: 'given', package: 'example of the package' }
-
-function tellOpened({ path, from }: OpenedFile): string {
-  return `${shown(path)} (${places[from]})`
-}
-
-/** A path as short as it can be told from here. */
-function shown(path: string): string {
-  const short = relative('.', path)
-  return short.startsWith('..') ? path : short
 }

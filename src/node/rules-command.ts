@@ -18,7 +18,11 @@ interface RulesWords extends OpeningWords {
 export function addRulesCommand(program: Command, io: CommandLineIo, finish: (code: ExitCode) => void): void {
   addOpeningOptions(program.command('rules').description('list the rules with severity, subject and phase'))
     .option('--topic <topic>', 'only rules of one topic, such as relief')
-    .addOption(new Option('--format <format>', `how to print: ${formats.join(', ')}`).default(formats[0]).argParser(oneOfThese(formats)))
+    .addOption(
+      new Option('--format <format>', `how to print: ${formats.join(', ')}`)
+        .default(formats[0])
+        .argParser(oneOfThese(formats)),
+    )
     .addHelpText('after', examples)
     .action(async (words: RulesWords) => {
       finish(await list(words, io))
@@ -44,7 +48,15 @@ function ofTopic(topic: string, lines: readonly RuleLine[]): readonly RuleLine[]
   if (found.length > 0) return found
   const topics = [...new Set(lines.map((line) => line.topic))]
   const nearest = nearestName(topic, topics)
-  throw new CouldNotRun([{ code: 'unknown-topic', pointer: '', message: `There is no topic "${topic}"; there are ${topics.join(', ')}.`, file: '--topic', ...(nearest === undefined ? {} : { nearest }) }])
+  throw new CouldNotRun([
+    {
+      code: 'unknown-topic',
+      pointer: '',
+      message: `There is no topic "${topic}"; there are ${topics.join(', ')}.`,
+      file: '--topic',
+      ...(nearest === undefined ? {} : { nearest }),
+    },
+  ])
 }
 
 function print(lines: readonly RuleLine[], { format }: RulesWords, io: CommandLineIo): string {

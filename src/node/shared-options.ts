@@ -28,7 +28,9 @@ export function addDocumentOptions(command: Command): Command {
   return addOpeningOptions(command)
     .option('--equipment <path...>', 'equipment files, or folders to look for named models in')
     .addOption(new Option('--phase <phase>', `judge as of a phase: ${phases.join(', ')}`).argParser(oneOfThese(phases)))
-    .addOption(new Option('--judged-on <date>', 'the day to judge by, as YYYY-MM-DD; today when left out').argParser(readDay))
+    .addOption(
+      new Option('--judged-on <date>', 'the day to judge by, as YYYY-MM-DD; today when left out').argParser(readDay),
+    )
 }
 
 /** Takes one of a closed list of words; a wrong one is told with the nearest right one. */
@@ -37,7 +39,9 @@ export function oneOfThese<W extends string>(words: readonly W[]): (word: string
     const found = words.find((known) => known === word)
     if (found !== undefined) return found
     const nearest = nearestName(word, words)
-    throw new InvalidArgumentError(`It is one of ${words.join(', ')}.${nearest === undefined ? '' : ` Did you mean "${nearest}"?`}`)
+    throw new InvalidArgumentError(
+      `It is one of ${words.join(', ')}.${nearest === undefined ? '' : ` Did you mean "${nearest}"?`}`,
+    )
   }
 }
 

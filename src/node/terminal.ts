@@ -38,7 +38,18 @@ function paintFor({ color }: CommandLineIo): Paint {
   if (!color) return plainPaint
   const { bold, red, yellow, cyan, blue, green, dim, magenta } = colors.createColors(true)
   const both = (text: string): string => bold(red(text))
-  return { stop: both, must: red, should: yellow, advice: cyan, open: magenta, clear: green, caution: both, plain: blue, heading: bold, faint: dim }
+  return {
+    stop: both,
+    must: red,
+    should: yellow,
+    advice: cyan,
+    open: magenta,
+    clear: green,
+    caution: both,
+    plain: blue,
+    heading: bold,
+    faint: dim,
+  }
 }
 
 function calendarDay(now: Date): string {

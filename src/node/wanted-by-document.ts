@@ -10,7 +10,9 @@ export function wantedByDocument(value: PlainData): readonly WantedFile[] {
   const components = Array.isArray(value.components) ? value.components : []
   return [
     ...listed(authorities).flatMap((name, index) => wanted('overlay', name, ['jurisdiction', 'authorities', index])),
-    ...listed(components).flatMap((component, index) => (isMap(component) ? wanted('equipment', plainValue(component.use), ['components', index, 'use']) : [])),
+    ...listed(components).flatMap((component, index) =>
+      isMap(component) ? wanted('equipment', plainValue(component.use), ['components', index, 'use']) : [],
+    ),
   ]
 }
 

@@ -4,7 +4,10 @@ import type { Row, Section } from './sheet.js'
 import { joined } from './spoken-words.js'
 
 /** How a document says how many there are. */
-export const howToCount: Row = { label: 'Write', text: 'the thing itself, or none: [boiler], or complete: { boiler: 1 }' }
+export const howToCount: Row = {
+  label: 'Write',
+  text: 'the thing itself, or none: [boiler], or complete: { boiler: 1 }',
+}
 
 /** Whether a finding asks for one more thing that may not be listed. */
 export function isCompletenessQuestion({ say }: Finding): boolean {

@@ -9,7 +9,9 @@ export function conditionWords(condition: Condition, within = false): string {
       return `not (${conditionWords(condition.of[0])})`
     case 'all':
     case 'any': {
-      const words = condition.of.map((one) => conditionWords(one, true)).join(condition.type === 'all' ? ' and ' : ' or ')
+      const words = condition.of
+        .map((one) => conditionWords(one, true))
+        .join(condition.type === 'all' ? ' and ' : ' or ')
       return within && condition.of.length > 1 ? `(${words})` : words
     }
     default:

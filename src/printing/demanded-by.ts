@@ -12,8 +12,16 @@ export function tellSpoken(demand: DemandTold, finding: Pick<Finding, 'ground'>)
 export function tellOther(demand: DemandTold, spoken?: DemandTold): string {
   const sources = tellSources(demand)
   const told = spoken !== undefined && tellSources(spoken) === sources ? 'same source' : sources
-  const value = demand.value === undefined ? '' : ` asks ${demand.value},`
-  return [`${demand.severity}, ${demand.by.name}:${value} ${outcomes[demand.verdict]}${missedBy(demand)}`, told, tellNature(demand), tellWriter(demand)].filter((part) => part !== undefined && part !== '').join('; ')
+  const value =
+    demand.value === undefined ? '' : ` asks ${demand.value === 'not known' ? 'for what is not known' : demand.value},`
+  return [
+    `${demand.severity}, ${demand.by.name}:${value} ${outcomes[demand.verdict]}${missedBy(demand)}`,
+    told,
+    tellNature(demand),
+    tellWriter(demand),
+  ]
+    .filter((part) => part !== undefined && part !== '')
+    .join('; ')
 }
 
 const outcomes: Readonly<Record<DemandTold['verdict'], string>> = {
@@ -40,7 +48,12 @@ export function tellSources(demand: DemandTold): string {
     return { name: tellSource(title, basis, demand.by.name), remarks: remarksOn(basis, base) }
   })
   const shared = sources[0]?.remarks.filter((remark) => sources.every(({ remarks }) => remarks.includes(remark))) ?? []
-  const told = sources.map(({ name, remarks }) => withRemarks(name, remarks.filter((remark) => !shared.includes(remark))))
+  const told = sources.map(({ name, remarks }) =>
+    withRemarks(
+      name,
+      remarks.filter((remark) => !shared.includes(remark)),
+    ),
+  )
   return [told.join(', '), ...shared].filter((part) => part !== '').join('; ')
 }
 
@@ -52,7 +65,9 @@ function tellSource(title: string, basis: readonly BasisTold[], authority: strin
   const editions = [...new Set(basis.flatMap((one) => one.edition ?? []))]
   const clauses = basis.flatMap((one) => (one.clause === undefined ? [] : [`${one.clause}${recalled(one, basis)}`]))
   const own = title.startsWith(`${authority}, `) ? title.slice(authority.length + 2) : title
-  return [own, editions.map((edition) => `(${edition})`).join(' '), clauses.join(', ')].filter((part) => part !== '').join(' ')
+  return [own, editions.map((edition) => `(${edition})`).join(' '), clauses.join(', ')]
+    .filter((part) => part !== '')
+    .join(' ')
 }
 
 function remarksOn(basis: readonly BasisTold[], base: boolean): readonly string[] {
@@ -69,7 +84,10 @@ function recalled(one: BasisTold, all: readonly BasisTold[]): string {
 }
 
 function tellNature({ nature, since }: DemandTold): string | undefined {
-  const said = [nature === 'verbal-habit' ? 'this office has been heard to ask' : nature?.replace('-', ' '), since === undefined ? undefined : `since ${since}`]
+  const said = [
+    nature === 'verbal-habit' ? 'this office has been heard to ask' : nature?.replace('-', ' '),
+    since === undefined ? undefined : `since ${since}`,
+  ]
   return said.filter((part) => part !== undefined).join(' ') || undefined
 }
 

@@ -14,7 +14,9 @@ export function findingItem(finding: Finding): Item {
     ...numbers.map((one) => ({ label: 'Found', text: tellNumbers(one, finding.subject.kind) })),
     row('Known', knownText(finding)),
     witnessRow(witness, numbers),
-    restsOn === 'assumption' && numbers.every((one) => one.standing !== 'assumed') ? row('Rests', 'ON AN ASSUMPTION: find out before acting on it') : undefined,
+    restsOn === 'assumption' && numbers.every((one) => one.standing !== 'assumed')
+      ? row('Rests', 'ON AN ASSUMPTION: find out before acting on it')
+      : undefined,
     row('Asked', spoke && tellSpoken(spoke, finding)),
     ...others.map((demand) => row('Also', tellOther(demand, spoke))),
     ...exemptionRows(finding),
@@ -23,7 +25,12 @@ export function findingItem(finding: Finding): Item {
     row('Do', remedy),
     cautionRow(caution),
   ]
-  return { head: headOf([finding]), aside: finding.rule, text: finding.message, rows: rows.filter((one) => one !== undefined) }
+  return {
+    head: headOf([finding]),
+    aside: finding.rule,
+    text: finding.message,
+    rows: rows.filter((one) => one !== undefined),
+  }
 }
 
 export function row(label: string, text: string | undefined): Row | undefined {
@@ -31,8 +38,13 @@ export function row(label: string, text: string | undefined): Row | undefined {
 }
 
 /** A way that was walked, or the terms that an amount is made of. */
-export function witnessRow(witness: readonly string[] | undefined, numbers: readonly Pick<Evidence, 'si'>[]): Row | undefined {
-  return numbers.some(({ si }) => si !== undefined) ? row('Made of', witness?.join(', ')) : row('Way', witness?.join(' -> '))
+export function witnessRow(
+  witness: readonly string[] | undefined,
+  numbers: readonly Pick<Evidence, 'si'>[],
+): Row | undefined {
+  return numbers.some(({ si }) => si !== undefined)
+    ? row('Made of', witness?.join(', '))
+    : row('Way', witness?.join(' -> '))
 }
 
 /** Never left out, and marked by its word. */
@@ -59,12 +71,23 @@ export function headOf(findings: readonly Finding[]): string {
 export function missingText(findings: readonly Finding[]): string {
   const missing = findings.flatMap((finding) => finding.missing ?? [])
   const facts = [...new Set(missing.map((one) => one.fact))]
-  return facts.map((fact) => `${fact} of ${holders(missing.filter((one) => one.fact === fact).map((one) => one.subject), findings)}`).join('; ')
+  return facts
+    .map(
+      (fact) =>
+        `${fact} of ${holders(
+          missing.filter((one) => one.fact === fact).map((one) => one.subject),
+          findings,
+        )}`,
+    )
+    .join('; ')
 }
 
 function holders(ids: readonly string[], findings: readonly Finding[]): string {
   const named = [...new Set(ids)]
-  const all = findings.length > 1 && findings.every(({ subject }) => named.includes(subject.id)) && named.length === findings.length
+  const all =
+    findings.length > 1 &&
+    findings.every(({ subject }) => named.includes(subject.id)) &&
+    named.length === findings.length
   return all ? 'each' : named.join(', ')
 }
 

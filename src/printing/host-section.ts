@@ -10,8 +10,15 @@ export function hostSection({ host, faults }: HostOutcome): Section {
   const told = host.filter(({ result }) => result !== 'does not hold')
   const quiet = host.length - told.length
   const rows = [
-    ...told.map(({ rule, subject, event, result }) => ({ label: result === 'holds' ? 'Holds' : 'Open', text: `${subject}: ${event.type} (${rule})` })),
-    ...faults.map(({ rule, subject, message }) => ({ label: 'FAULT', text: [rule, subject, message].filter((part) => part !== undefined).join(': '), tone: 'must' as const })),
+    ...told.map(({ rule, subject, event, result }) => ({
+      label: result === 'holds' ? 'Holds' : 'Open',
+      text: `${subject}: ${event.type} (${rule})`,
+    })),
+    ...faults.map(({ rule, subject, message }) => ({
+      label: 'FAULT',
+      text: [rule, subject, message].filter((part) => part !== undefined).join(': '),
+      tone: 'must' as const,
+    })),
   ]
   return {
     heading: `RULES OF YOUR OWN (${host.length})`,

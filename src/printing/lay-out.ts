@@ -49,7 +49,17 @@ function findingSections(findings: readonly Finding[]): readonly Section[] {
   const failing = findings.filter(({ verdict }) => verdict === 'fail')
   const open = findings.filter(({ verdict }) => verdict === 'undecided')
   return [
-    ...failing.slice(0, 1).map(({ severity }) => ({ heading: `${failingHeadings[severity]} (${failing.length})`, tone: severity, numbered: true, items: failing.map(findingItem) })),
-    ...open.slice(0, 1).map(({ severity }) => ({ heading: `${openHeadings[severity]} (${open.length})`, tone: severity, numbered: true, items: openItems(open) })),
+    ...failing.slice(0, 1).map(({ severity }) => ({
+      heading: `${failingHeadings[severity]} (${failing.length})`,
+      tone: severity,
+      numbered: true,
+      items: failing.map(findingItem),
+    })),
+    ...open.slice(0, 1).map(({ severity }) => ({
+      heading: `${openHeadings[severity]} (${open.length})`,
+      tone: severity,
+      numbered: true,
+      items: openItems(open),
+    })),
   ]
 }

@@ -38,7 +38,18 @@ export function gatherAlike(missing: readonly MissingFact[]): readonly (readonly
 function itemOf(alike: readonly MissingFact[]): Item {
   const [first] = alike
   if (first === undefined) return { rows: [] }
-  const name = alike.length === 1 ? `${first.subject}.${first.fact}` : `${first.fact} of ${alike.map((one) => one.subject).join(', ')}`
+  const name =
+    alike.length === 1
+      ? `${first.subject}.${first.fact}`
+      : `${first.fact} of ${alike.map((one) => one.subject).join(', ')}`
   const decides = Math.max(...alike.map((one) => one.decides))
-  return { rows: [{ label: first.worst, text: decides > 1 ? `${name} (decides ${decides} questions${alike.length > 1 ? ' each' : ''})` : name, tone: first.worst }] }
+  return {
+    rows: [
+      {
+        label: first.worst,
+        text: decides > 1 ? `${name} (decides ${decides} questions${alike.length > 1 ? ' each' : ''})` : name,
+        tone: first.worst,
+      },
+    ],
+  }
 }

@@ -18,8 +18,19 @@ function isMissed({ result }: Evidence): boolean {
 /** Number against demand: "hot water: 138 F; at most 120 F demanded; 18 F too much". */
 export function tellNumbers(evidence: Evidence, kind?: string, verb = 'demanded'): string {
   const { fact, value, operator, demanded, margin } = evidence
-  const limit = demanded === undefined ? undefined : `${operator === 'is' ? '' : `${operator} `}${demanded} ${verb}`
-  return [`${spokenFact(fact, kind)}: ${value ?? 'not known'}`, limit, margin === undefined ? undefined : tellMargin(margin, operator)].filter((part) => part !== undefined).join('; ')
+  const limit = demanded === undefined ? undefined : `${limitWords(operator, demanded)} ${verb}`
+  return [
+    `${spokenFact(fact, kind)}: ${value ?? 'not known'}`,
+    limit,
+    margin === undefined ? undefined : tellMargin(margin, operator),
+  ]
+    .filter((part) => part !== undefined)
+    .join('; ')
+}
+
+/** A limit that is itself only known to be "at least 14 psi" does not say so twice. */
+function limitWords(operator: string, demanded: string): string {
+  return operator === 'is' || demanded.startsWith(operator) ? demanded : `${operator} ${demanded}`
 }
 
 /** A signed margin in words. */

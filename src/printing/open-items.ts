@@ -7,7 +7,9 @@ import type { Item, Row } from './sheet.js'
 export function openItems(findings: readonly Finding[]): readonly Item[] {
   const alike = new Map<string, Finding[]>()
   for (const finding of findings) {
-    const key = `${finding.severity} ${finding.say.key} ${finding.caution ?? ''} ${exemptionRows(finding).map((one) => one.text).join()}`
+    const key = `${finding.severity} ${finding.say.key} ${finding.caution ?? ''} ${exemptionRows(finding)
+      .map((one) => one.text)
+      .join()}`
     alike.set(key, [...(alike.get(key) ?? []), finding])
   }
   return [...alike.values()].map(openItem)

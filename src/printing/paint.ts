@@ -6,4 +6,15 @@ export type Paint = Readonly<Record<Tone | 'heading' | 'faint', (text: string) =
 const same = (text: string): string => text
 
 /** No color at all, as pipes and files want it. */
-export const plainPaint: Paint = { stop: same, must: same, should: same, advice: same, open: same, clear: same, caution: same, plain: same, heading: same, faint: same }
+export const plainPaint: Paint = {
+  stop: same,
+  must: same,
+  should: same,
+  advice: same,
+  open: same,
+  clear: same,
+  caution: same,
+  plain: same,
+  heading: same,
+  faint: same,
+}

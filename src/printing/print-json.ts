@@ -11,12 +11,27 @@ export function printJson(report: Report): string {
 }
 
 // What a reader looks for first; the rest follows in the order of its letters.
-const first: readonly string[] = ['outcome', 'headline', 'name', 'key', 'rule', 'title', 'verdict', 'severity', 'subject', 'message']
+const first: readonly string[] = [
+  'outcome',
+  'headline',
+  'name',
+  'key',
+  'rule',
+  'title',
+  'verdict',
+  'severity',
+  'subject',
+  'message',
+]
 
 function ordered(value: unknown): unknown {
   if (Array.isArray(value)) return value.map(ordered)
   if (typeof value !== 'object' || value === null) return value
-  return Object.fromEntries(Object.entries(value).sort(byKey).map(([key, inner]) => [key, ordered(inner)]))
+  return Object.fromEntries(
+    Object.entries(value)
+      .sort(byKey)
+      .map(([key, inner]) => [key, ordered(inner)]),
+  )
 }
 
 function byKey([a]: readonly [string, unknown], [b]: readonly [string, unknown]): number {

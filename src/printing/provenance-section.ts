@@ -9,13 +9,25 @@ export function provenanceSection({ tally, known, provenance }: Report, opened: 
   const rows = [
     row('Asked', tallyText(tally)),
     row('Values', knownText(known)),
-    row('Rules', [...rulebook.ruleSets.map(({ name, version }) => `${name} ${version}`), `rulebook ${shortly(rulebook.hash)}`, provenance.package].join('; ')),
+    row(
+      'Rules',
+      [
+        ...rulebook.ruleSets.map(({ name, version }) => `${name} ${version}`),
+        `rulebook ${shortly(rulebook.hash)}`,
+        provenance.package,
+      ].join('; '),
+    ),
     ...rulebook.overlays.map((overlay) => row('Overlay', overlayText(overlay))),
     rulebook.overlays.length === 0 ? row('Overlay', 'none was opened: no town or utility was heard') : undefined,
     row('Judged', `on ${judgedOn}; phase ${phase}; document ${shortly(document)}`),
     row('Opened', opened.join(', ')),
   ]
-  return { heading: 'WHAT THIS RESTS ON', tone: 'plain', numbered: false, items: [{ rows: rows.filter((one) => one !== undefined) }] }
+  return {
+    heading: 'WHAT THIS RESTS ON',
+    tone: 'plain',
+    numbered: false,
+    items: [{ rows: rows.filter((one) => one !== undefined) }],
+  }
 }
 
 /** Enough of a digest to tell two apart by eye; the JSON report has all of it. */
@@ -29,15 +41,34 @@ function tallyText({ asked, pass, fail, undecided, notApplicable, broken, accept
     accepted === 0 ? undefined : `${accepted} accepted in writing`,
     later === 0 ? undefined : `${counted(later, 'rule waits', 'rules wait')} for a later phase`,
   ].filter((part) => part !== undefined)
-  return [`${counted(asked, 'question', 'questions')} of all severities: ${pass} met, ${fail} not met, ${undecided} cannot be told, ${notApplicable} not applicable`, ...rest].join('; ')
+  return [
+    `${counted(asked, 'question', 'questions')} of all severities: ${pass} met, ${fail} not met, ${undecided} cannot be told, ${notApplicable} not applicable`,
+    ...rest,
+  ].join('; ')
 }
 
 function knownText({ values, photo, gauge, typed, assumed, template }: Report['known']): string {
-  const kinds = [`${photo} shown by a photo`, `${gauge} measured`, `${typed} only typed`, assumed === 0 ? undefined : `${assumed} assumed`, template === 0 ? undefined : `${template} from a form`]
+  const kinds = [
+    `${photo} shown by a photo`,
+    `${gauge} measured`,
+    `${typed} only typed`,
+    assumed === 0 ? undefined : `${assumed} assumed`,
+    template === 0 ? undefined : `${template} from a form`,
+  ]
   return `${values} given: ${kinds.filter((part) => part !== undefined).join(', ')}`
 }
 
-function overlayText({ id, name, layer, official, writtenBy, reviewedBy, lastVerified, stale, named }: OverlayTold): string {
+function overlayText({
+  id,
+  name,
+  layer,
+  official,
+  writtenBy,
+  reviewedBy,
+  lastVerified,
+  stale,
+  named,
+}: OverlayTold): string {
   const parts = [
     `${name} (${id}, ${layer})`,
     `${official ? 'official' : 'UNOFFICIAL'}, written by ${writtenBy ?? 'nobody named'}`,

@@ -23,7 +23,11 @@ export interface Question {
 }
 
 /** The missing facts of a report as questions in rank order, each with the place where it is looked up. */
-export function questionsOf(report: Pick<Report, 'missing'>, rulebook: Rulebook, installation: Installation): readonly Question[] {
+export function questionsOf(
+  report: Pick<Report, 'missing'>,
+  rulebook: Rulebook,
+  installation: Installation,
+): readonly Question[] {
   return report.missing.map((missing, index) => {
     const kind = installation.things.get(missing.subject)?.kind ?? rulebook.model.kinds.get(missing.subject)
     const answer = kind === undefined || isCount(missing) ? undefined : answerFor(missing.fact, kind, rulebook)

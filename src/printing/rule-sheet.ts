@@ -18,7 +18,12 @@ export function ruleSheet(rule: Rule, rulebook: Rulebook, more: readonly Section
     title: rule.title,
     about: rule.id,
     sections: [
-      { heading: 'THE RULE', tone: 'plain', numbered: false, items: [{ rows: rows.filter((one) => one !== undefined) }] },
+      {
+        heading: 'THE RULE',
+        tone: 'plain',
+        numbered: false,
+        items: [{ rows: rows.filter((one) => one !== undefined) }],
+      },
       demandsSection(rule, rulebook),
       ...more,
     ],
@@ -27,11 +32,18 @@ export function ruleSheet(rule: Rule, rulebook: Rulebook, more: readonly Section
 
 function demandsSection({ demands }: Rule, rulebook: Rulebook): Section {
   const note = demands.length === 0 ? { note: 'It demands nothing by itself: a town may adopt it.' } : {}
-  return { heading: `DEMANDS (${demands.length})`, tone: 'plain', numbered: true, ...note, items: demands.map((demand) => demandItem(demand, rulebook)) }
+  return {
+    heading: `DEMANDS (${demands.length})`,
+    tone: 'plain',
+    numbered: true,
+    ...note,
+    items: demands.map((demand) => demandItem(demand, rulebook)),
+  }
 }
 
 function demandItem(demand: Demand, rulebook: Rulebook): Item {
-  const { id, severity, authority, require, when, effective, exemptions, basis, because, proof, locked, nature } = demand
+  const { id, severity, authority, require, when, effective, exemptions, basis, because, proof, locked, nature } =
+    demand
   const rows = [
     row('Demands', conditionWords(require)),
     row('When', when && conditionWords(when)),
@@ -43,21 +55,32 @@ function demandItem(demand: Demand, rulebook: Rulebook): Item {
     ...exemptions.map((one) => row('Exempt', exemptionWords(one))),
     row('Why', because),
   ]
-  return { head: `${severity}, ${authority.name}${writerWords(demand)}`, aside: id, rows: rows.filter((one) => one !== undefined) }
+  return {
+    head: `${severity}, ${authority.name}${writerWords(demand)}`,
+    aside: id,
+    rows: rows.filter((one) => one !== undefined),
+  }
 }
 
 export function writerWords({ authority }: Pick<Demand, 'authority'>): string {
-  return authority.layer === 'base' || authority.official ? '' : ` (unofficial: written by ${authority.writtenBy ?? 'somebody else'})`
+  return authority.layer === 'base' || authority.official
+    ? ''
+    : ` (unofficial: written by ${authority.writtenBy ?? 'somebody else'})`
 }
 
 export function effectiveWords({ from, until, by }: Effective): string {
-  const days = [from === undefined ? undefined : `from ${from}`, until === undefined ? undefined : `until ${until}`].filter((part) => part !== undefined)
+  const days = [
+    from === undefined ? undefined : `from ${from}`,
+    until === undefined ? undefined : `until ${until}`,
+  ].filter((part) => part !== undefined)
   return `${days.join(' ')}, by ${by === 'applicationDate' ? 'the date of application' : 'the date of installation'}`
 }
 
 function basisWords({ source, clause, edition, ground, known }: BasisData, rulebook: Rulebook): string {
   const title = rulebook.sources.get(source)?.title ?? source
-  const place = [title, edition === undefined ? undefined : `(${edition})`, clause].filter((part) => part !== undefined).join(' ')
+  const place = [title, edition === undefined ? undefined : `(${edition})`, clause]
+    .filter((part) => part !== undefined)
+    .join(' ')
   return `${place}; ${spokenGrounds[ground]}; ${known === 'read' ? 'read' : 'from memory, not read'}`
 }
 

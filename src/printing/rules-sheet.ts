@@ -37,7 +37,12 @@ export function rulesSheet(lines: readonly RuleLine[]): Sheet {
   const topics = [...new Set(lines.map(({ topic }) => topic))]
   return {
     title: counted(lines.length, 'rule', 'rules'),
-    sections: topics.map((topic) => topicSection(topic, lines.filter((line) => line.topic === topic))),
+    sections: topics.map((topic) =>
+      topicSection(
+        topic,
+        lines.filter((line) => line.topic === topic),
+      ),
+    ),
   }
 }
 
@@ -46,6 +51,11 @@ function topicSection(topic: string, lines: readonly RuleLine[]): Section {
     heading: `${topic} (${lines.length})`,
     tone: 'plain',
     numbered: false,
-    items: lines.map(({ id, title, severity, subject, from, by }) => ({ head: id, aside: `${severity}; ${subject}; from ${from}`, text: title, rows: by.every((name) => name === 'base') ? [] : [{ label: 'By', text: by.join(', ') }] })),
+    items: lines.map(({ id, title, severity, subject, from, by }) => ({
+      head: id,
+      aside: `${severity}; ${subject}; from ${from}`,
+      text: title,
+      rows: by.every((name) => name === 'base') ? [] : [{ label: 'By', text: by.join(', ') }],
+    })),
   }
 }

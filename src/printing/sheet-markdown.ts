@@ -21,11 +21,15 @@ interface Printed {
 
 function printSection({ blocks, next }: Printed, { heading, note, items, numbered }: Section): Printed {
   const printed = items.flatMap((item, index) => printItem(item, numbered ? `${next + index}. ` : ''))
-  return { blocks: [...blocks, `## ${escaped(heading)}`, ...(note === undefined ? [] : [escaped(note)]), ...printed], next: numbered ? next + items.length : next }
+  return {
+    blocks: [...blocks, `## ${escaped(heading)}`, ...(note === undefined ? [] : [escaped(note)]), ...printed],
+    next: numbered ? next + items.length : next,
+  }
 }
 
 function printItem({ head, aside, text, rows }: Item, number: string): readonly string[] {
-  const title = head === undefined ? [] : [`### ${number}${escaped(head)}${aside === undefined ? '' : ` (${escaped(aside)})`}`]
+  const title =
+    head === undefined ? [] : [`### ${number}${escaped(head)}${aside === undefined ? '' : ` (${escaped(aside)})`}`]
   const list = rows.map(({ label, text: words }) => `- **${escaped(label)}** ${escaped(words)}`).join('\n')
   return [...title, ...(text === undefined ? [] : [escaped(text)]), ...(list === '' ? [] : [list])]
 }

@@ -22,7 +22,8 @@ export function sheetText(sheet: Sheet, { width = 80, color = plainPaint }: Page
     ...twoEnds(sheet.title, about, page).map((line) => color.heading(line)),
     ...lineOf(headline?.text, page).map((line) => color[headline?.tone ?? 'plain'](line)),
     ...lineOf(caution, page).map((line) => color.caution(line)),
-    ...sections.reduce<Printed>((printed, section) => printSection(section, printed, page), { lines: [], next: 1 }).lines,
+    ...sections.reduce<Printed>((printed, section) => printSection(section, printed, page), { lines: [], next: 1 })
+      .lines,
     ...(advisory === undefined ? [] : ['', ...wrap(advisory, page.width).map((line) => color.faint(line))]),
   ]
   return `${lines.join('\n')}\n`
@@ -44,7 +45,11 @@ interface Printed {
 function printSection(section: Section, { lines, next }: Printed, page: Page): Printed {
   const { heading, tone, note, items, numbered } = section
   const { paint, width } = page
-  const head = ['', ...wrap(heading, width).map((line) => paint[tone](line)), paint.faint('-'.repeat(Math.min(heading.length, width)))]
+  const head = [
+    '',
+    ...wrap(heading, width).map((line) => paint[tone](line)),
+    paint.faint('-'.repeat(Math.min(heading.length, width))),
+  ]
   const said = note === undefined ? [] : wrap(note, width)
   const printed = items.flatMap((item, index) => printItem(item, numbered ? next + index : undefined, page))
   return { lines: [...lines, ...head, ...said, ...printed], next: numbered ? next + items.length : next }
@@ -54,14 +59,21 @@ function printItem({ head, aside, text, rows }: Item, number: number | undefined
   const indent = number === undefined ? '' : '    '
   const inner = { ...page, width: page.width - indent.length }
   const title = head === undefined ? [] : twoEnds(head, aside ?? '', inner).map((line) => page.paint.heading(line))
-  const lines = [...title, ...(text === undefined ? [] : wrap(text, inner.width)), ...rows.flatMap((row) => printRow(row, inner))]
+  const lines = [
+    ...title,
+    ...(text === undefined ? [] : wrap(text, inner.width)),
+    ...rows.flatMap((row) => printRow(row, inner)),
+  ]
   if (number === undefined) return head === undefined ? lines : ['', ...lines]
   return ['', ...lines.map((line, index) => `${index === 0 ? `${number}.`.padEnd(indent.length) : indent}${line}`)]
 }
 
 function printRow({ label, text, tone }: Row, { width, paint }: Page): readonly string[] {
   const say = tone === undefined ? paint.faint : paint[tone]
-  return wrap(text, width - labelWidth).map((line, index) => `${index === 0 ? say(label.padEnd(labelWidth)) : ' '.repeat(labelWidth)}${tone === 'caution' ? say(line) : line}`)
+  return wrap(text, width - labelWidth).map(
+    (line, index) =>
+      `${index === 0 ? say(label.padEnd(labelWidth)) : ' '.repeat(labelWidth)}${tone === 'caution' ? say(line) : line}`,
+  )
 }
 
 /** Two texts on the two ends of a line, or one under the other where they do not fit. */

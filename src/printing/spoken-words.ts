@@ -1,4 +1,5 @@
 import type { Evidence, Finding } from '../findings/index.js'
+import type { DemandVerdict } from '../judging/index.js'
 import type { Severity } from '../rulebook/index.js'
 
 /** Places in the words of the trade. */
@@ -30,6 +31,14 @@ export const openHeadings: Readonly<Record<Severity, string>> = {
   must: 'CANNOT BE TOLD: MUST BE KNOWN',
   should: 'CANNOT BE TOLD: SHOULD BE KNOWN',
   advice: 'CANNOT BE TOLD: GOOD TO KNOW',
+}
+
+/** Verdicts in words, as headings of a page have them. */
+export const verdictWords: Readonly<Record<DemandVerdict, string>> = {
+  pass: 'HOLDS',
+  fail: 'FAILS',
+  undecided: 'CANNOT BE TOLD',
+  'not-applicable': 'DOES NOT APPLY',
 }
 
 /** How a value came to be known. */

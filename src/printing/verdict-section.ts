@@ -1,87 +1,53 @@
-import { tellEvidence, type Evidence } from '../findings/index.js'
-import type { Thing } from '../model/index.js'
-import type { DemandVerdict, JudgedDemand, Verdict } from '../judging/index.js'
-import { allLeaves, openLeaves, type Demand } from '../rulebook/index.js'
+import type { DemandVerdict, Verdict } from '../judging/index.js'
+import type { Severity } from '../rulebook/index.js'
 import type { UnitSystem } from '../units/index.js'
-import { row, witnessRow } from './finding-item.js'
-import { tellKnown, tellNumbers } from './numbers.js'
-import { effectiveWords } from './rule-sheet.js'
-import type { Item, Row, Section, Tone } from './sheet.js'
+import { judgedDemandItem } from './judged-demand-item.js'
+import type { Section, Tone } from './sheet.js'
+import { verdictWords } from './spoken-words.js'
 
 /** What a rule came to for one thing: every demand with its numbers, how they are known, and why it counts or does not. */
 export function verdictSection(verdict: Verdict, system: UnitSystem): Section {
   const { rule, subject } = verdict
-  if (verdict.type === 'broken') return { heading: `${subject.id}: THE CHECK BROKE`, tone: 'must', numbered: false, note: verdict.error, items: [] }
+  if (verdict.type === 'broken')
+    return { heading: `${subject.id}: THE CHECK BROKE`, tone: 'must', numbered: false, note: verdict.error, items: [] }
   const could = verdict.couldBe === undefined ? '' : `; could be ${verdict.couldBe}`
   const heading = `${subject.id}, ${subject.name ?? subject.kind.spoken}: ${verdictWords[verdict.verdict]}${verdict.severity === undefined ? '' : ` (${verdict.severity}${could})`}`
-  return { heading, tone: toneOf(verdict.verdict, verdict.severity), numbered: false, items: rule.demands.map((demand) => demandItem(demand, verdict.demands.find((one) => one.demand === demand), subject, system)) }
+  return {
+    heading,
+    tone: toneOf(verdict.verdict, verdict.severity),
+    numbered: false,
+    items: rule.demands.map((demand) =>
+      judgedDemandItem(
+        demand,
+        verdict.demands.find((one) => one.demand === demand),
+        subject,
+        system,
+      ),
+    ),
+  }
 }
 
 /** What a rule came to for several things, a line each. */
 export function verdictsSection(verdicts: readonly Verdict[]): Section {
   const rows = verdicts.map((verdict) => {
     if (verdict.type === 'broken') return { label: 'BROKE', text: verdict.subject.id }
-    return { label: verdict.severity ?? '', text: `${verdict.subject.id}: ${verdictWords[verdict.verdict].toLowerCase()}`, tone: toneOf(verdict.verdict, verdict.severity) }
+    return {
+      label: verdict.severity ?? '',
+      text: `${verdict.subject.id}: ${verdictWords[verdict.verdict].toLowerCase()}`,
+      tone: toneOf(verdict.verdict, verdict.severity),
+    }
   })
-  return { heading: `HERE (${rows.length})`, tone: 'plain', numbered: false, note: 'Name one of them to see its numbers.', items: [{ rows }] }
+  return {
+    heading: `HERE (${rows.length})`,
+    tone: 'plain',
+    numbered: false,
+    note: 'Name one of them to see its numbers.',
+    items: [{ rows }],
+  }
 }
 
-/** Verdicts in words, as headings of a page have them. */
-const verdictWords: Readonly<Record<DemandVerdict, string>> = {
-  pass: 'HOLDS',
-  fail: 'FAILS',
-  undecided: 'CANNOT BE TOLD',
-  'not-applicable': 'DOES NOT APPLY',
-}
-
-function toneOf(verdict: DemandVerdict, severity: Demand['severity'] = 'advice'): Tone {
+function toneOf(verdict: DemandVerdict, severity: Severity = 'advice'): Tone {
   if (verdict === 'fail') return severity
   if (verdict === 'undecided') return 'open'
   return verdict === 'pass' ? 'clear' : 'plain'
-}
-
-function demandItem(demand: Demand, judged: JudgedDemand | undefined, subject: Thing, system: UnitSystem): Item {
-  const head = `${demand.severity}, ${demand.authority.name}: ${judged === undefined ? 'not asked' : verdictWords[judged.verdict].toLowerCase()}`
-  if (judged === undefined) return { head, aside: demand.id, rows: [{ label: 'Reason', text: 'The document does not name this authority, or the demand is judged on what is stated only.' }] }
-  const evidence = tellEvidence(judged.require, subject, system)
-  const witnesses = allLeaves(judged.require).map(({ left }) => witnessRow(left.witness, left.state === 'number' ? [{ si: left }] : []))
-  const rows: readonly (Row | undefined)[] = [
-    ...datesRows(judged, subject, system),
-    ...(judged.when === undefined ? [] : tellEvidence(judged.when, subject, system)).map((one) => row('When', `${tellNumbers(one, subject.kind.name, 'looked for')}: ${one.result}`)),
-    ...(judged.verdict === 'not-applicable' ? [] : [...evidence.map((one) => row('Found', evidenceWords(one, subject))), ...witnesses]),
-    row('Missing', missingWords(judged)),
-    exemptedRow(judged),
-  ]
-  return { head, aside: demand.id, rows: rows.filter((one) => one !== undefined) }
-}
-
-function evidenceWords(evidence: Evidence, { kind }: Thing): string {
-  const known = evidence.value === undefined ? '' : `; ${tellKnown(evidence)}`
-  return `${tellNumbers(evidence, kind.name)}: ${evidence.result}${known}`
-}
-
-/** Whether the demand is in force for this house: its authority named, its dates fitting. */
-function datesRows({ demand, applies, dates }: JudgedDemand, subject: Thing, system: UnitSystem): readonly (Row | undefined)[] {
-  if (dates === undefined) return []
-  const unmet = tellEvidence(dates, subject, system).filter(({ result }) => result !== 'holds')
-  const named = unmet.every(({ fact }) => fact !== 'jurisdiction.authorities')
-  if (!named) return [row('Force', applies === -1 ? 'not heard: the document does not name this authority' : 'the document does not say whether this authority has a say')]
-  if (demand.effective === undefined) return []
-  const words = effectiveWords(demand.effective)
-  const stated = unmet.map(({ value }) => value ?? 'not known').join(', ')
-  if (applies === 1) return [row('Force', `in force: ${words}`)]
-  return [row('Force', applies === -1 ? `not in force: ${words} (here: ${stated})` : `cannot be told: ${words} (here: ${stated})`)]
-}
-
-function missingWords({ dates, when, require, exempted }: JudgedDemand): string {
-  const open = [dates, when, require, exempted?.judged].flatMap((one) => (one === undefined ? [] : openLeaves(one)))
-  const missing = open.flatMap(({ left, right }) => [...left.missing, ...right.flatMap((one) => one.missing)])
-  return [...new Set(missing.map(({ subject, fact }) => `${fact} of ${subject}`))].join('; ')
-}
-
-function exemptedRow({ demand, exempted }: JudgedDemand): Row | undefined {
-  const exemption = exempted === undefined ? undefined : demand.exemptions[exempted.index]
-  if (exempted === undefined || exemption === undefined || exempted.truth < 0) return undefined
-  const by = `${exemption.authority.name}, ${exemption.clause}`
-  return { label: 'Exempt', text: exempted.truth === 1 ? `let go by ${by}` : `perhaps let go by ${by}: confirm with the office` }
 }

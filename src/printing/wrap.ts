@@ -3,7 +3,9 @@ export function wrap(text: string, width: number): readonly string[] {
   const room = Math.max(1, width)
   const lines: string[] = []
   let line = ''
-  for (const word of oneLine(text).split(' ').flatMap((whole) => pieces(whole, room))) {
+  for (const word of oneLine(text)
+    .split(' ')
+    .flatMap((whole) => pieces(whole, room))) {
     const longer = line === '' ? word : `${line} ${word}`
     if (longer.length <= room) {
       line = longer
@@ -22,5 +24,7 @@ export function oneLine(text: string): string {
 
 function pieces(word: string, width: number): readonly string[] {
   if (word.length <= width) return [word]
-  return Array.from({ length: Math.ceil(word.length / width) }, (_, index) => word.slice(index * width, (index + 1) * width))
+  return Array.from({ length: Math.ceil(word.length / width) }, (_, index) =>
+    word.slice(index * width, (index + 1) * width),
+  )
 }

@@ -1,6 +1,7 @@
-import { Engine, Rule } from 'json-rules-engine'
+import { Rule } from 'json-rules-engine'
 import { describe, expect, it } from 'vitest'
 import { checkInEngine, RulebookEngine, type EngineEvent, type HostRule } from '../../src/engine/index.js'
+import { behindItsBack } from './host.js'
 import { pair, rulebook, written } from './workshop.js'
 
 const psi = 6894.757293168361 // one pound of force on a square inch, in pascal: 0.45359237 kg x 9.80665 m/s2 / (0.0254 m)2
@@ -42,7 +43,9 @@ describe('a rule of the host', () => {
   })
 
   it('sees what is stated and nothing that is assumed', async () => {
-    const document = written({ components: [{ id: 'K1', kind: 'kettle', limit: { value: '20 psi', standing: 'assumed' } }] })
+    const document = written({
+      components: [{ id: 'K1', kind: 'kettle', limit: { value: '20 psi', standing: 'assumed' } }],
+    })
     const { host } = await checkInEngine(document, rulebook, { hostRules: [lowLimit] })
     expect(host).toMatchObject([{ subject: 'K1', result: 'cannot be told' }])
   })
@@ -72,7 +75,13 @@ describe('a rule of the host', () => {
   it('is told with every verdict to whoever listens', async () => {
     const told: EngineEvent[] = []
     await checkInEngine(pair, rulebook, { hostRules: [lowLimit], onEvent: (event) => told.push(event) })
-    expect(told).toContainEqual({ type: 'low-limit', rule: 'shop/low-limit', subject: 'K1', holds: true, params: { desk: 'front' } })
+    expect(told).toContainEqual({
+      type: 'low-limit',
+      rule: 'shop/low-limit',
+      subject: 'K1',
+      holds: true,
+      params: { desk: 'front' },
+    })
     expect(told).toContainEqual({
       type: 'verdict',
       rule: 'valve/within-limit',
@@ -86,18 +95,25 @@ describe('a rule of the host', () => {
     const heard: unknown[] = []
     const engine = new RulebookEngine(rulebook, {
       hostRules: [
-        { ...lowLimit, onSuccess: (event) => heard.push(['own', event.type]), onFailure: () => heard.push(['own failure']) },
+        {
+          ...lowLimit,
+          onSuccess: (event) => heard.push(['own', event.type]),
+          onFailure: () => heard.push(['own failure']),
+        },
       ],
     })
-    engine.on('low-limit', async (params, almanac, result) => {
-      heard.push(['type', params, await almanac.factValue('kettle.fuel'), result.name, result.result])
+    const fuels: Promise<unknown>[] = []
+    engine.on('low-limit', (params, almanac, result) => {
+      fuels.push(almanac.factValue('kettle.fuel'))
+      heard.push(['type', params, result.name, result.result])
     })
     engine.on('failure', (event, _, result) => {
       if (result.name === 'shop/low-limit') heard.push(['failure', event.type])
     })
     await engine.check(pair)
     expect(heard).toContainEqual(['own', 'low-limit'])
-    expect(heard).toContainEqual(['type', { desk: 'front' }, 'gas', 'shop/low-limit', true])
+    expect(heard).toContainEqual(['type', { desk: 'front' }, 'shop/low-limit', true])
+    expect(await Promise.all(fuels)).toEqual(['gas'])
     expect(heard).toContainEqual(['own failure'])
     expect(heard).toContainEqual(['failure', 'low-limit'])
   })
@@ -106,36 +122,74 @@ describe('a rule of the host', () => {
 describe('a rule of the host that cannot stand beside ours', () => {
   const leaf = { fact: 'kettle.limit', operator: 'lessThan', value: 1 }
   const refused: readonly (readonly [string, unknown, object])[] = [
-    ['a fact nobody knows', { ...lowLimit, conditions: { all: [{ ...leaf, fact: 'kettle.limmit' }] } }, { code: 'unknown-fact', pointer: '/conditions/all/0/fact', nearest: 'kettle.limit' }],
+    [
+      'a fact nobody knows',
+      { ...lowLimit, conditions: { all: [{ ...leaf, fact: 'kettle.limmit' }] } },
+      { code: 'unknown-fact', pointer: '/conditions/all/0/fact', nearest: 'kettle.limit' },
+    ],
     ['a kind nobody knows', { ...lowLimit, of: 'kettel' }, { code: 'unknown-kind', nearest: 'kettle' }],
-    ['a quantity compared with text', { ...lowLimit, conditions: { all: [{ ...leaf, value: '30 psi' }] } }, { code: 'wrong-unit', nearest: expect.stringMatching(/^20684[23]/) as string }],
-    ['a word that is no choice', { ...lowLimit, conditions: { all: [{ fact: 'kettle.fuel', operator: 'in', value: ['gass'] }] } }, { code: 'not-a-choice', nearest: 'gas' }],
+    [
+      'a quantity compared with text',
+      { ...lowLimit, conditions: { all: [{ ...leaf, value: '30 psi' }] } },
+      { code: 'wrong-unit', nearest: expect.stringMatching(/^20684[23]/) as string },
+    ],
+    [
+      'a word that is no choice',
+      { ...lowLimit, conditions: { all: [{ fact: 'kettle.fuel', operator: 'in', value: ['gass'] }] } },
+      { code: 'not-a-choice', nearest: 'gas' },
+    ],
     ['an empty group', { ...lowLimit, conditions: { any: [] } }, { code: 'bad-condition', pointer: '/conditions/any' }],
     ['two groups in one map', { ...lowLimit, conditions: { any: [leaf], all: [leaf] } }, { code: 'two-keys' }],
-    ['parameters for a fact of ours', { ...lowLimit, conditions: { all: [{ ...leaf, params: {} }] } }, { code: 'refused-key', pointer: '/conditions/all/0/params' }],
+    [
+      'parameters for a fact of ours',
+      { ...lowLimit, conditions: { all: [{ ...leaf, params: {} }] } },
+      { code: 'refused-key', pointer: '/conditions/all/0/params' },
+    ],
     ['an unknown key', { ...lowLimit, prioritty: 3 }, { code: 'unknown-key', nearest: 'priority' }],
     ['a priority that is no rank', { ...lowLimit, priority: -1 }, { code: 'bad-value', pointer: '/priority' }],
     ['no event', { ...lowLimit, event: {} }, { code: 'bad-event' }],
     ['the event of our rules', { ...lowLimit, event: { type: 'verdict' } }, { code: 'bad-event' }],
     ['no name', { ...lowLimit, name: '' }, { code: 'missing-key', pointer: '/name' }],
     ['no conditions', { ...lowLimit, conditions: undefined }, { code: 'bad-condition' }],
-    ['no value', { ...lowLimit, conditions: { all: [{ fact: 'kettle.limit', operator: 'lessThan' }] } }, { code: 'missing-key' }],
+    [
+      'no value',
+      { ...lowLimit, conditions: { all: [{ fact: 'kettle.limit', operator: 'lessThan' }] } },
+      { code: 'missing-key' },
+    ],
   ]
 
   it.each(refused)('is refused for %s', (_, rule, problem) => {
     expect(() => new RulebookEngine(rulebook, { hostRules: [rule as HostRule] })).toThrow(
-      expect.objectContaining({ code: 'unusable-host-content', problems: expect.arrayContaining([expect.objectContaining(problem)]) as unknown }) as Error,
+      expect.objectContaining({
+        code: 'unusable-host-content',
+        problems: expect.arrayContaining([expect.objectContaining(problem)]) as unknown,
+      }) as Error,
     )
   })
 
   it('is told with every mistake at once', () => {
-    const rule = { ...lowLimit, of: 'kettel', name: '', event: {}, conditions: { all: [{ ...leaf, operator: 'lesThan' }] } }
+    const rule = {
+      ...lowLimit,
+      of: 'kettel',
+      name: '',
+      event: {},
+      conditions: { all: [{ ...leaf, operator: 'lesThan' }] },
+    }
     const thrown = catching(() => new RulebookEngine(rulebook, { hostRules: [rule as unknown as HostRule] }))
-    expect(thrown).toMatchObject({ problems: [{ code: 'missing-key' }, { code: 'unknown-kind' }, { code: 'bad-event' }, { code: 'unknown-operator', nearest: 'lessThan' }] })
+    expect(thrown).toMatchObject({
+      problems: [
+        { code: 'missing-key' },
+        { code: 'unknown-kind' },
+        { code: 'bad-event' },
+        { code: 'unknown-operator', nearest: 'lessThan' },
+      ],
+    })
   })
 
   it('cannot have a fact that the document gives', () => {
-    expect(() => new RulebookEngine(rulebook, { hostFacts: { 'kettle.limit': 3 } })).toThrow(/comes from the document only/)
+    expect(() => new RulebookEngine(rulebook, { hostFacts: { 'kettle.limit': 3 } })).toThrow(
+      /comes from the document only/,
+    )
   })
 
   it('cannot take a rule of the rulebook out, stop a check or run without a document', async () => {
@@ -154,8 +208,12 @@ describe('a rule of the host that cannot stand beside ours', () => {
 
   it('is not asked at all when it slips in as an instance', async () => {
     const engine = new RulebookEngine(rulebook)
-    const stray = new Rule({ name: 'stray', conditions: { all: [{ fact: 'kettle.fuel', operator: 'equal', value: 'gas' }] }, event: { type: 'stray' } })
-    Reflect.apply(Engine.prototype.addRule, engine, [stray])
+    const stray = new Rule({
+      name: 'stray',
+      conditions: { all: [{ fact: 'kettle.fuel', operator: 'equal', value: 'gas' }] },
+      event: { type: 'stray' },
+    })
+    behindItsBack(engine, 'addRule', [stray])
     const { faults, report } = await engine.check(pair)
     expect(faults).toMatchObject([{ at: 'rule', rule: 'stray' }])
     expect(report.tally.asked).toBeGreaterThan(0)

@@ -24,9 +24,21 @@ function answersBy(knowledge: Knowledge) {
     return between(Math.min(low, high), Math.max(low, high))
   })
   return {
-    quantity: open(someNumber.map((number) => known(number)), bound, knowledge),
-    word: open(someWord.map((one) => word(one)), fc.constant(unknown()), knowledge),
-    list: open(someList.map((members) => list(members, true)), someList.map((members) => list(members, false)), knowledge),
+    quantity: open(
+      someNumber.map((number) => known(number)),
+      bound,
+      knowledge,
+    ),
+    word: open(
+      someWord.map((one) => word(one)),
+      fc.constant(unknown()),
+      knowledge,
+    ),
+    list: open(
+      someList.map((members) => list(members, true)),
+      someList.map((members) => list(members, false)),
+      knowledge,
+    ),
   }
 }
 
@@ -50,8 +62,12 @@ function values(shape: Shape, knowledge: Knowledge): fc.Arbitrary<Value> {
   if (shape !== 'quantity') return fc.oneof(constant, fact)
   const plain = fc.oneof(constant, fact)
   const many = fc.array(plain, { minLength: 1, maxLength: 3 })
-  const arithmetic = fc.tuple(fc.constantFrom('sum' as const, 'largest' as const, 'smallest' as const), many).map(([type, of]): Value => ({ type, of }))
-  const times = fc.tuple(fc.constantFrom(-1, 0.5, 2), plain).map(([factor, of]): Value => ({ type: 'times', factor, of }))
+  const arithmetic = fc
+    .tuple(fc.constantFrom('sum' as const, 'largest' as const, 'smallest' as const), many)
+    .map(([type, of]): Value => ({ type, of }))
+  const times = fc
+    .tuple(fc.constantFrom(-1, 0.5, 2), plain)
+    .map(([factor, of]): Value => ({ type: 'times', factor, of }))
   return fc.oneof(plain, plain, arithmetic, times)
 }
 
@@ -62,7 +78,11 @@ interface Comparison {
 }
 
 const comparisons: readonly Comparison[] = [
-  { operators: ['is', 'isNot', 'atLeast', 'atMost', 'moreThan', 'lessThan', 'between'], left: 'quantity', right: 'quantity' },
+  {
+    operators: ['is', 'isNot', 'atLeast', 'atMost', 'moreThan', 'lessThan', 'between'],
+    left: 'quantity',
+    right: 'quantity',
+  },
   { operators: ['is', 'isNot'], left: 'word', right: 'word' },
   { operators: ['oneOf', 'noneOf'], left: 'word', right: 'list' },
   { operators: ['includes', 'excludes'], left: 'list', right: 'word' },
@@ -72,7 +92,12 @@ function leaves(knowledge: Knowledge): fc.Arbitrary<Leaf> {
   const of = ({ operators, left, right }: Comparison): fc.Arbitrary<Leaf> =>
     fc
       .tuple(facts(left, knowledge), fc.constantFrom(...operators), values(right, knowledge), values(right, knowledge))
-      .map(([fact, operator, one, other]) => ({ type: 'leaf', fact, operator, values: operator === 'between' ? [one, other] : [one] }))
+      .map(([fact, operator, one, other]) => ({
+        type: 'leaf',
+        fact,
+        operator,
+        values: operator === 'between' ? [one, other] : [one],
+      }))
   return fc.oneof(...comparisons.map(of))
 }
 
@@ -82,7 +107,9 @@ export function conditions(knowledge: Knowledge): fc.Arbitrary<Condition> {
     tree: fc.oneof(
       { maxDepth: 4 },
       leaves(knowledge),
-      fc.tuple(fc.constantFrom('all' as const, 'any' as const), fc.array(tie('tree'), { minLength: 1, maxLength: 3 })).map(([type, of]): Condition => ({ type, of })),
+      fc
+        .tuple(fc.constantFrom('all' as const, 'any' as const), fc.array(tie('tree'), { minLength: 1, maxLength: 3 }))
+        .map(([type, of]): Condition => ({ type, of })),
       tie('tree').map((one): Condition => ({ type: 'not', of: [one] })),
     ),
   }))

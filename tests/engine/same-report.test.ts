@@ -25,13 +25,15 @@ describe('a report through the engine', () => {
 
   it('tells a broken rule as it is told without the engine', async () => {
     const { report } = await checkInEngine(manyThings(6), rulebook)
-    expect(report.broken).toEqual([{ rule: 'kettle/sound', subject: 'Broken0', severity: 'stop', error: 'the gauge fell off' }])
+    expect(report.broken).toEqual([
+      { rule: 'kettle/sound', subject: 'Broken0', severity: 'stop', error: 'the gauge fell off' },
+    ])
   })
 
   it('refuses an unreadable document as a check without the engine does', async () => {
     const unreadable = { ...pair, kettels: [] }
     const reason: unknown = await checkInEngine(unreadable, rulebook).catch((thrown: unknown) => thrown)
-    expect(() => checkInstallation(unreadable, rulebook)).toThrow(String((reason as Error).message))
+    expect(() => checkInstallation(unreadable, rulebook)).toThrow((reason as Error).message)
     expect(reason).toMatchObject({ code: 'unreadable-installation' })
   })
 })

@@ -73,7 +73,12 @@ const workshop = definePlugin({
       subject: 'valve',
       when: { 'valve.kettle.fuel': { isNot: 'wood' } },
       demands: [
-        { id: 'limit', severity: 'must', require: { 'valve.opensAt': { atMost: { fact: 'valve.kettle.limit' } } }, basis },
+        {
+          id: 'limit',
+          severity: 'must',
+          require: { 'valve.opensAt': { atMost: { fact: 'valve.kettle.limit' } } },
+          basis,
+        },
         { id: 'band', severity: 'must', require: { 'valve.opensAt': { between: ['5 psi', '150 psi'] } }, basis },
       ],
       say,
@@ -82,7 +87,14 @@ const workshop = definePlugin({
       ...words,
       subject: 'jurisdiction',
       from: 'final',
-      demands: [{ id: 'date', severity: 'must', require: { 'jurisdiction.applicationDate': { moreThan: '2020-01-01' } }, basis }],
+      demands: [
+        {
+          id: 'date',
+          severity: 'must',
+          require: { 'jurisdiction.applicationDate': { moreThan: '2020-01-01' } },
+          basis,
+        },
+      ],
       say,
     },
   },
@@ -92,7 +104,7 @@ export const rulebook = openRulebook({ ruleSets: [workshop] })
 
 /** A written document of the workshop's trade; the types of the built-in kinds do not know it. */
 export function written(words: Readonly<Record<string, unknown>>): InstallationWritten {
-  return { installation: 1, ...words } as InstallationWritten
+  return { installation: 1, ...words }
 }
 
 const fuels = ['gas', 'oil', 'wood', 'unknown']

@@ -95,32 +95,20 @@ describe('density of glycol in water', () => {
     within(1e-7, at(glycol, mass, degrees), expected),
   )
 
-  // ASHRAE Handbook Fundamentals 2001, by volume; the two sources differ by up to half a percent.
+  // ASHRAE Handbook Fundamentals 2001, by volume. Its glycols are inhibited and up to 0.65 % heavier than Melinder's.
   it.each([
     [0.3, 20, 1028.35],
     [0.5, 20, 1042.87],
     [0.3, 60, 1006.44],
     [0.4, 60, 1012.3],
     [0.5, 60, 1017.04],
-  ])('propylene glycol %s by volume at %s C agrees with the handbook: %s kg/m3', (volumeFraction, degrees, expected) =>
-    within(
-      0.005,
-      glycolDensity({ glycol: 'propylene-glycol', volumeFraction, temperature: celsius(degrees) }).value,
-      expected,
-    ),
-  )
-
-  // The same handbook at 80 C, where the sources differ most.
-  it.each([
-    [0.3, 992.42],
-    [0.5, 1001.05],
-  ])('propylene glycol %s by volume at 80 C: %s kg/m3', (volumeFraction, expected) =>
-    within(
-      0.006,
-      glycolDensity({ glycol: 'propylene-glycol', volumeFraction, temperature: celsius(80) }).value,
-      expected,
-    ),
-  )
+    [0.3, 80, 992.42],
+    [0.5, 80, 1001.05],
+  ])('propylene glycol %s by volume at %s C is near the handbook: %s kg/m3', (volumeFraction, degrees, expected) => {
+    const { value } = glycolDensity({ glycol: 'propylene-glycol', volumeFraction, temperature: celsius(degrees) })
+    within(0.0065, value, expected)
+    expect(value).toBeLessThan(expected)
+  })
 
   it('is denser the stronger it is, and never denser than the densest', () => {
     fc.assert(

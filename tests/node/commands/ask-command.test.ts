@@ -2,7 +2,15 @@ import { describe, expect, it } from 'vitest'
 import { longestLine, run, today } from './run.js'
 
 interface Asked {
-  readonly questions: readonly { readonly rank: number; readonly asks: string; readonly subject: string; readonly fact: string; readonly worst: string; readonly place: string; readonly answer?: string }[]
+  readonly questions: readonly {
+    readonly rank: number
+    readonly asks: string
+    readonly subject: string
+    readonly fact: string
+    readonly worst: string
+    readonly place: string
+    readonly answer?: string
+  }[]
 }
 
 describe('ask', () => {
@@ -24,8 +32,19 @@ describe('ask', () => {
     const { out, err } = await run(['ask', 'seeds/minimal.yaml', '--format', 'json'])
     const { questions } = JSON.parse(out) as Asked
     expect(questions.map(({ rank }) => rank)).toEqual(questions.map((_, index) => index + 1))
-    expect(questions).toContainEqual(expect.objectContaining({ subject: 'RV1', fact: 'discharge.end', asks: 'value', place: 'relief', worst: 'stop', answer: 'plain, threaded, capped, valved' }))
-    expect(questions).toContainEqual(expect.objectContaining({ subject: 'ventRun', fact: 'count', asks: 'count', place: 'vent' }))
+    expect(questions).toContainEqual(
+      expect.objectContaining({
+        subject: 'RV1',
+        fact: 'discharge.end',
+        asks: 'value',
+        place: 'relief',
+        worst: 'stop',
+        answer: 'plain, threaded, capped, valved',
+      }),
+    )
+    expect(questions).toContainEqual(
+      expect.objectContaining({ subject: 'ventRun', fact: 'count', asks: 'count', place: 'vent' }),
+    )
     expect(JSON.parse(out)).toMatchObject({ judgedOn: today })
     expect(err).toBe('')
   })
@@ -35,8 +54,12 @@ describe('ask', () => {
   })
 
   it('asks less in an earlier phase', async () => {
-    const all = JSON.parse((await run(['ask', 'seeds/first-visit.yaml', '--phase', 'service', '--format', 'json'])).out) as Asked
-    const few = JSON.parse((await run(['ask', 'seeds/first-visit.yaml', '--phase', 'survey', '--format', 'json'])).out) as Asked
+    const all = JSON.parse(
+      (await run(['ask', 'seeds/first-visit.yaml', '--phase', 'service', '--format', 'json'])).out,
+    ) as Asked
+    const few = JSON.parse(
+      (await run(['ask', 'seeds/first-visit.yaml', '--phase', 'survey', '--format', 'json'])).out,
+    ) as Asked
     expect(few.questions.length).toBeLessThan(all.questions.length)
   })
 })

@@ -4,21 +4,22 @@ import { filesIn, longestLine, run, today } from './run.js'
 const stair = 'seeds/coopers-stair.yaml'
 const lane = 'seeds/larkspur-lane.yaml'
 const minimal = 'seeds/minimal.yaml'
+const visit = 'seeds/first-visit.yaml'
 
 describe('the exit code of check', () => {
   it.each([
     [lane, [], 0],
     [stair, [], 1],
-    [minimal, [], 3],
+    [visit, [], 3],
     [lane, ['--exit-on', 'open'], 0],
     [stair, ['--exit-on', 'open'], 1],
-    [minimal, ['--exit-on', 'open'], 3],
+    [visit, ['--exit-on', 'open'], 3],
     [lane, ['--exit-on', 'failing'], 0],
     [stair, ['--exit-on', 'failing'], 1],
-    [minimal, ['--exit-on', 'failing'], 0],
+    [visit, ['--exit-on', 'failing'], 0],
     [lane, ['--exit-on', 'never'], 0],
     [stair, ['--exit-on', 'never'], 0],
-    [minimal, ['--exit-on', 'never'], 0],
+    [visit, ['--exit-on', 'never'], 0],
     ['seeds/nowhere.yaml', ['--exit-on', 'never'], 2],
   ])('of %s with %j is %i', async (file, options, code) => {
     expect((await run(['check', file, ...options])).code).toBe(code)
@@ -123,8 +124,18 @@ describe('check', () => {
   it("asks a host's own rules beside ours, which change nothing", async () => {
     const at = filesIn({
       'own.json': JSON.stringify([
-        { name: 'shop/warm', of: 'boiler', conditions: { all: [{ fact: 'boiler.mawp', operator: 'greaterThan', value: 1 }] }, event: { type: 'warm' } },
-        { name: 'shop/never', of: 'boiler', conditions: { all: [{ fact: 'boiler.mawp', operator: 'lessThan', value: 1 }] }, event: { type: 'never' } },
+        {
+          name: 'shop/warm',
+          of: 'boiler',
+          conditions: { all: [{ fact: 'boiler.mawp', operator: 'greaterThan', value: 1 }] },
+          event: { type: 'warm' },
+        },
+        {
+          name: 'shop/never',
+          of: 'boiler',
+          conditions: { all: [{ fact: 'boiler.mawp', operator: 'lessThan', value: 1 }] },
+          event: { type: 'never' },
+        },
       ]),
     })
     const plain = await run(['check', lane, '--format', 'json'])
@@ -132,8 +143,15 @@ describe('check', () => {
     expect(code).toBe(plain.code)
     expect(out).toContain('RULES OF YOUR OWN (2)')
     expect(out).toContain('B1: warm (shop/warm)')
-    const json = JSON.parse((await run(['check', lane, '--format', 'json', '--host-rules', at('own.json')])).out) as object
+    const json = JSON.parse(
+      (await run(['check', lane, '--format', 'json', '--host-rules', at('own.json')])).out,
+    ) as object
     expect(json).toMatchObject({ ...(JSON.parse(plain.out) as object), faults: [] })
-    expect(json).toMatchObject({ host: [{ rule: 'shop/warm', result: 'holds' }, { rule: 'shop/never', result: 'does not hold' }] })
+    expect(json).toMatchObject({
+      host: [
+        { rule: 'shop/warm', result: 'holds' },
+        { rule: 'shop/never', result: 'does not hold' },
+      ],
+    })
   })
 })

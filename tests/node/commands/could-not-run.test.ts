@@ -14,10 +14,26 @@ describe('a document that cannot be read', () => {
     ['proto.yaml', 'installation: 1\n__proto__: { x: 1 }\n', /proto\.yaml:2:1 /],
     ['bomb.yaml', `installation: 1\na: &a [x]\nb: [*a, *a]\n`, /bomb\.yaml:2:4 /],
     ['deep.yaml', `installation: 1\nx: ${'['.repeat(5000)}${']'.repeat(5000)}\n`, /deep\.yaml:2:\d+ /],
-    ['key.yaml', 'installation: 1\ncomponents:\n  - { id: RV1, kind: reliefValve, setPresure: 30 psi }\n', /key\.yaml:3:\d+ .*setPressure/],
-    ['kind.yaml', 'installation: 1\ncomponents:\n  - { id: RV1, kind: reliefvalv }\n', /kind\.yaml:3:\d+ .*Did you mean "reliefValve"/],
-    ['unit.yaml', 'installation: 1\ncomponents:\n  - { id: RV1, kind: reliefValve, setPressure: 30 }\n', /unit\.yaml:3:\d+ /],
-    ['name.yaml', 'installation: 1\njurisdiction: { authorities: [../../etc/passwd] }\n', /name\.yaml:2:\d+ .*no name of an authority/],
+    [
+      'key.yaml',
+      'installation: 1\ncomponents:\n  - { id: RV1, kind: reliefValve, setPresure: 30 psi }\n',
+      /key\.yaml:3:\d+ .*setPressure/,
+    ],
+    [
+      'kind.yaml',
+      'installation: 1\ncomponents:\n  - { id: RV1, kind: reliefvalv }\n',
+      /kind\.yaml:3:\d+ .*Did you mean "reliefValve"/,
+    ],
+    [
+      'unit.yaml',
+      'installation: 1\ncomponents:\n  - { id: RV1, kind: reliefValve, setPressure: 30 }\n',
+      /unit\.yaml:3:\d+ /,
+    ],
+    [
+      'name.yaml',
+      'installation: 1\njurisdiction: { authorities: [../../etc/passwd] }\n',
+      /name\.yaml:2:\d+ .*no name of an authority/,
+    ],
     ['list.yaml', '- 1\n', /list\.yaml:1:1 /],
     ['empty.yaml', '', /empty\.yaml:1:1 /],
   ])('%s ends with 2 and the place of the mistake', async (name, text, expected) => {
@@ -82,12 +98,20 @@ describe('files beside the document that cannot be used', () => {
     expect(err).toContain(expected)
   })
 
-  it.each([['--plugin', 'no-such-package'], ['--overlay', 'no/such'], ['--equipment', 'no/such'], ['--host-rules', 'no/such']])('are missing: %s %s', async (option, value) => {
+  it.each([
+    ['--plugin', 'no-such-package'],
+    ['--overlay', 'no/such'],
+    ['--equipment', 'no/such'],
+    ['--host-rules', 'no/such'],
+  ])('are missing: %s %s', async (option, value) => {
     expect((await run(['check', minimal, option, value])).code).toBe(2)
   })
 
   it.each([
-    ['[{ "name": "a", "of": "boiler",\n  "conditions": { "all": [{ "fact": "boiler.mwap", "operator": "lessThan", "value": 1 }] }, "event": { "type": "t" } }]', /own\.json:2:\d+ .*Did you mean "boiler\.mawp"/],
+    [
+      '[{ "name": "a", "of": "boiler",\n  "conditions": { "all": [{ "fact": "boiler.mwap", "operator": "lessThan", "value": 1 }] }, "event": { "type": "t" } }]',
+      /own\.json:2:\d+ .*Did you mean "boiler\.mawp"/,
+    ],
     ['[\n {}]', /own\.json:2:2 /],
     ['{}', /own\.json:1:1 .*list of rules/],
     ['name: shop', /written in JSON/],

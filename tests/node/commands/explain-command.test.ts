@@ -31,13 +31,22 @@ describe('explain', () => {
   it('says why a date or an unnamed authority keeps a demand out', async () => {
     const house = (applied: string, authorities: string): string =>
       `installation: 1\njurisdiction: { authorities: ${authorities}, applicationDate: ${applied} }\ncomponents:\n  - { id: VR1, kind: ventRun, side: exhaust, material: pvc-solid, work: new }\n`
-    const at = filesIn({ 'early.yaml': house('2024-05-01', '[saltmarrow]'), 'other.yaml': house('2024-05-01', '[]'), 'open.yaml': house('2024', '[saltmarrow]'), 'late.yaml': house('2024-07-01', '[saltmarrow]') })
+    const at = filesIn({
+      'early.yaml': house('2024-05-01', '[saltmarrow]'),
+      'other.yaml': house('2024-05-01', '[]'),
+      'open.yaml': house('2024', '[saltmarrow]'),
+      'late.yaml': house('2024-07-01', '[saltmarrow]'),
+    })
     const rule = 'vent/exhaust-material'
     const early = said((await run(['explain', rule, at('early.yaml'), 'VR1'])).out)
     expect(early).toContain('not in force: from 2024-07-01, by the date of application (here: 2024-05-01)')
     expect(said((await run(['explain', rule, at('late.yaml'), 'VR1'])).out)).toContain('in force: from 2024-07-01')
-    expect(said((await run(['explain', rule, at('open.yaml'), 'VR1'])).out)).toContain('cannot be told: from 2024-07-01')
-    const other = said((await run(['explain', rule, at('other.yaml'), 'VR1', '--overlay', 'shared/overlays/saltmarrow.yaml'])).out)
+    expect(said((await run(['explain', rule, at('open.yaml'), 'VR1'])).out)).toContain(
+      'cannot be told: from 2024-07-01',
+    )
+    const other = said(
+      (await run(['explain', rule, at('other.yaml'), 'VR1', '--overlay', 'shared/overlays/saltmarrow.yaml'])).out,
+    )
     expect(other).toContain('must, City of Saltmarrow: not asked')
   })
 
@@ -48,10 +57,14 @@ describe('explain', () => {
   })
 
   it('says that a rule waits for a later phase', async () => {
-    expect(said((await run(['explain', height, 'seeds/minimal.yaml', '--phase', 'survey'])).out)).toContain('It waits for phase design; the document is in survey.')
+    expect(said((await run(['explain', height, 'seeds/minimal.yaml', '--phase', 'survey'])).out)).toContain(
+      'It waits for phase design; the document is in survey.',
+    )
   })
 
   it('explains a thing that may not be listed', async () => {
-    expect((await run(['explain', height, 'seeds/minimal.yaml', 'one more ventTermination'])).out).toContain('CANNOT BE TOLD')
+    expect((await run(['explain', height, 'seeds/minimal.yaml', 'one more ventTermination'])).out).toContain(
+      'CANNOT BE TOLD',
+    )
   })
 })

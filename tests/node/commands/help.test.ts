@@ -2,7 +2,14 @@ import { describe, expect, it } from 'vitest'
 import { longestLine, run } from './run.js'
 
 describe('help', () => {
-  it.each([[['--help']], [['check', '--help']], [['ask', '--help']], [['rules', '--help']], [['explain', '--help']], [['help', 'check']]])('%j gives examples in 80 columns', async (argv) => {
+  it.each([
+    [['--help']],
+    [['check', '--help']],
+    [['ask', '--help']],
+    [['rules', '--help']],
+    [['explain', '--help']],
+    [['help', 'check']],
+  ])('%j gives examples in 80 columns', async (argv) => {
     const { code, out, err } = await run(argv)
     expect(code).toBe(0)
     expect(err).toBe('')

@@ -19,7 +19,9 @@ describe('rules', () => {
 
   it('tells what an overlay adds', async () => {
     const argv = ['rules', '--topic', 'vent', '--overlay', 'shared/overlays/saltmarrow.yaml', '--format', 'json']
-    expect(JSON.parse((await run(argv)).out)).toContainEqual(expect.objectContaining({ id: 'vent/termination-height', by: ['base', 'saltmarrow'] }))
+    expect(JSON.parse((await run(argv)).out)).toContainEqual(
+      expect.objectContaining({ id: 'vent/termination-height', by: ['base', 'saltmarrow'] }),
+    )
   })
 
   it('prints Markdown', async () => {
