@@ -2,6 +2,7 @@ import { atLeastZero, fact, rebound, unknown, type Answer, type Context, type Mi
 import { quantity, ventRun, type Thing } from '../model/index.js'
 import { equivalentVentLength } from '../sizing/index.js'
 import { printIn } from '../units/index.js'
+import { printBounds } from './print-bounds.js'
 import { ventTableRowFor, type VentTableRow } from './vent-table-row-for.js'
 
 /**
@@ -25,15 +26,15 @@ function read(context: Context): Answer {
     }).value
   const low = at('low')
   const high = more > 0 ? Infinity : at('high')
-  const print = (length: Bounds): string => printBounds(length, 'length', installation.units)
+  const printLength = (length: number): string => printIn(length, 'length', installation.units === 'si' ? 'm' : 'ft', 2)
   const terms = fittings.map(
-    ({ name, count, each }) => `${printBounds(count, 'count', installation.units)} ${name} x ${print(each)}`,
+    ({ name, count, each }) => `${printBounds(count, String)} ${name} x ${printBounds(each, printLength)}`,
   )
   const untold = [...straight.missing, ...fittings.flatMap((one) => one.missing)]
   const missing = more > 0 ? [...untold, { subject: subject.id, fact: 'fittings' }] : untold
   return {
     ...rebound([], low, high),
-    witness: [`${print(pipe)} straight`, ...terms],
+    witness: [`${printBounds(pipe, printLength)} straight`, ...terms],
     missing: low === high ? [] : missing,
   }
 }

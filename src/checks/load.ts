@@ -1,6 +1,7 @@
 import { atLeastZero, fact, rebound, type Answer, type Context } from '../facts/index.js'
 import { quantity, transformer, type Thing } from '../model/index.js'
 import { transformerLoad, type Sized } from '../sizing/index.js'
+import { printQuantity } from '../units/index.js'
 import { possibleStates, statesOf, type NamedState } from './energized-states.js'
 import { printBounds } from './print-bounds.js'
 
@@ -26,11 +27,11 @@ function read(context: Context): Answer {
   const most = loadOf(devices, 'high', possibleStates(declared))
   const complete = feeds.state === 'list' && feeds.complete
   const [low, high] = [surely.value, complete ? most.value : Infinity]
+  const print = (power: number): string => printQuantity(power, 'apparentPower', installation.units)
   const powers = new Map(devices.map(({ thing, power }) => [thing.id, atLeastZero(power)]))
-  const witness = surely.working.slice(0, -1).map(({ name, value }) => {
-    const drawn = powers.get(name) ?? { low: value, high: value }
-    return `${name} ${printBounds(drawn, 'apparentPower', installation.units)}`
-  })
+  const witness = surely.working
+    .slice(0, -1)
+    .map(({ name, value }) => `${name} ${printBounds(powers.get(name) ?? { low: value, high: value }, print)}`)
   const missing = [...feeds.missing, ...devices.flatMap(({ power }) => power.missing), ...declared.missing]
   return { ...rebound([], low, high), witness, missing: low === high ? [] : missing }
 }

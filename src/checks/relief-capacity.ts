@@ -1,5 +1,6 @@
 import { atLeastZero, fact, rebound, type Answer, type Context } from '../facts/index.js'
 import { boiler, quantity } from '../model/index.js'
+import { printQuantity } from '../units/index.js'
 import { printBounds } from './print-bounds.js'
 import { protectingReliefs } from './protecting-reliefs.js'
 
@@ -18,9 +19,8 @@ function read(context: Context): Answer {
   const perhaps = possible.map((valve) => atLeastZero(ask('capacity', valve)))
   const low = total(own.map((one) => one.low))
   const high = more ? Infinity : total([...own, ...perhaps].map((one) => one.high))
-  const witness = own.map(
-    (one, index) => `${sure[index]?.id ?? ''} ${printBounds(one, 'heatRate', installation.units)}`,
-  )
+  const print = (capacity: number): string => printQuantity(capacity, 'heatRate', installation.units)
+  const witness = sure.map((valve) => `${valve.id} ${printBounds(atLeastZero(ask('capacity', valve)), print)}`)
   const open = [...capacities.flatMap((one) => one.missing), ...missing]
   return { ...rebound([], low, high), witness, missing: low === high ? [] : open }
 }

@@ -9,6 +9,6 @@ type Parts = Pick<RuleResultSerializable, 'name' | 'event' | 'priority' | 'condi
 export function ruleResult(parts: Parts): RuleResult {
   const plain = { ...parts }
   const toJSON = (...words: readonly unknown[]): unknown =>
-    words.length === 0 || Boolean(words[0]) ? JSON.stringify(plain) : plain
+    words.length === 0 || words[0] === true ? JSON.stringify(plain) : plain
   return { ...plain, toJSON } as unknown as RuleResult
 }

@@ -6,6 +6,8 @@ export type Outcome = 'failing' | 'open' | 'clear'
 
 /** What was compared with what, for one fact. */
 export interface Evidence {
+  /** Whether it tells when the demand applies, or what it requires. */
+  readonly part: 'when' | 'require'
   /** As the rule writes it: `ventTermination.heightAboveGrade`. */
   readonly fact: string
   readonly subject: string

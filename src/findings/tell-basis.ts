@@ -1,9 +1,9 @@
 import type { Entry, Installation } from '../model/index.js'
-import type { BasisData, Ground, Rulebook } from '../rulebook/index.js'
+import type { BasisData, Demand, Ground, Rulebook } from '../rulebook/index.js'
 import type { BasisTold } from './report.js'
 
 /** A demand's sources for this house: those of its family first, each beside the edition that the document states. */
-export function tellBasis(basis: readonly BasisData[], rulebook: Rulebook, installation: Installation): readonly BasisTold[] {
+export function tellBasis({ basis, authority }: Pick<Demand, 'basis' | 'authority'>, rulebook: Rulebook, installation: Installation): readonly BasisTold[] {
   const familyOf = (one: BasisData): string => rulebook.sources.get(one.source)?.family ?? 'none'
   const own = wordOf(installation.things.get('building')?.entries.occupancy)
   const preferred = own === undefined ? basis : basis.filter((one) => fits(familyOf(one), own, basis.map(familyOf)))
@@ -13,7 +13,7 @@ export function tellBasis(basis: readonly BasisData[], rulebook: Rulebook, insta
     ...(one.edition === undefined ? {} : { edition: one.edition }),
     ground: one.ground,
     known: one.known,
-    adopted: adoptedOf(one, installation),
+    adopted: authority.layer === 'base' ? adoptedOf(one, installation) : "the authority's own demand",
   }))
 }
 

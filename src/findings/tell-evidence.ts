@@ -6,11 +6,11 @@ import { printAnswer, printBeside } from './print-answer.js'
 import type { Evidence } from './report.js'
 
 /** Every comparison of a judged condition as evidence. */
-export function tellEvidence(judged: Judged, subject: Thing, system: UnitSystem): readonly Evidence[] {
-  return allLeaves(judged).map((leaf) => tellLeaf(leaf, subject, system))
+export function tellEvidence(judged: Judged, part: Evidence['part'], subject: Thing, system: UnitSystem): readonly Evidence[] {
+  return allLeaves(judged).map((leaf) => ({ part, ...tellLeaf(leaf, subject, system) }))
 }
 
-export function tellLeaf({ leaf, left, right, truth }: JudgedLeaf, subject: Thing, system: UnitSystem): Evidence {
+function tellLeaf({ leaf, left, right, truth }: JudgedLeaf, subject: Thing, system: UnitSystem): Omit<Evidence, 'part'> {
   const { type, path } = leaf.fact
   const first = right[0]
   const [value, limit] = first === undefined || right.length > 1 ? [printAnswer(left, type, system), right.map((one) => printAnswer(one, type, system)).join(' and ')] : printBeside(left, first, type, system)
@@ -28,9 +28,17 @@ export function tellLeaf({ leaf, left, right, truth }: JudgedLeaf, subject: Thin
     ...(margin === undefined ? {} : { margin: margin.text }),
     standing: standingOf(left),
     ...(entry?.how === undefined ? {} : { how: entry.how }),
-    ...(entry === undefined || entry.evidence.length === 0 ? {} : { proof: entry.evidence }),
+    ...proofOf(left, subject),
     ...(entry?.equipment === undefined ? {} : { equipment: entry.equipment }),
   }
+}
+
+/** Photos and papers of the value; those of the thing as a whole cover its own values. */
+function proofOf({ entry }: Answer, subject: Thing): Pick<Evidence, 'proof'> {
+  if (entry === undefined) return {}
+  const own = subject.pointer !== '' && entry.pointer.startsWith(`${subject.pointer}/`) ? subject.evidence : []
+  const proof = [...new Set([...entry.evidence, ...own])]
+  return proof.length === 0 ? {} : { proof }
 }
 
 function standingOf(answer: Answer): Evidence['standing'] {

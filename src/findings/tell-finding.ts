@@ -52,7 +52,7 @@ export function tellFinding(verdict: JudgedVerdict, telling: Telling): Finding |
     ...(rule.caution === undefined ? {} : { caution: say(rule.caution) }),
     demands: verdict.demands.map((one) => tellDemand(one, one === spoken, telling)),
     ...(rests === undefined ? {} : { restsOn: rests }),
-    evidence: [...(spoken.when === undefined ? [] : tellEvidence(spoken.when, subject, telling.system)), ...tellEvidence(spoken.require, subject, telling.system)],
+    evidence: [...(spoken.when === undefined ? [] : tellEvidence(spoken.when, 'when', subject, telling.system)), ...tellEvidence(spoken.require, 'require', subject, telling.system)],
     ...(witness === undefined ? {} : { witness }),
     ...(missing.length === 0 ? {} : { missing }),
   }
@@ -123,7 +123,7 @@ function tellDemand(one: JudgedDemand, spoke: boolean, telling: Telling): Demand
     spoke,
     ...(value === undefined ? {} : { value }),
     ...(margin === undefined ? {} : { margin: margin.text }),
-    basis: tellBasis(demand.basis, telling.rulebook, telling.installation),
+    basis: tellBasis(demand, telling.rulebook, telling.installation),
     ...(demand.nature === undefined ? {} : { nature: demand.nature }),
     ...(demand.effective?.from === undefined ? {} : { since: demand.effective.from }),
     ...(letGo ? { exempted: exemptedText(one, exemption.authority.name, exemption.clause, exemption.authority.official) } : {}),

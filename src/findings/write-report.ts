@@ -104,6 +104,6 @@ function tallyOf({ verdicts, rulebook, facts }: Judgement, accepted: number): Re
 
 function passedOf(judged: readonly JudgedVerdict[], { system }: Telling): readonly PassedVerdict[] {
   return judged.flatMap(({ verdict, rule, subject, demands }) =>
-    verdict === 'pass' || verdict === 'not-applicable' ? [{ rule: rule.id, subject: subject.id, verdict, evidence: demands.filter((one) => one.verdict === 'pass').flatMap((one) => tellEvidence(one.require, subject, system)) }] : [],
+    verdict === 'pass' || verdict === 'not-applicable' ? [{ rule: rule.id, subject: subject.id, verdict, evidence: demands.filter((one) => one.verdict === 'pass').flatMap((one) => tellEvidence(one.require, 'require', subject, system)) }] : [],
   )
 }

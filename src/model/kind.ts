@@ -82,9 +82,11 @@ export interface KindSpec<N extends string = string, F extends Fields = Fields, 
   readonly parts: P
 }
 
-export type PartKinds = Readonly<Record<string, KindSpec<string, Fields, {}>>>
+/** The parts of a kind that has none. */
+export type NoParts = Readonly<Record<never, never>>
+export type PartKinds = Readonly<Record<string, KindSpec<string, Fields, NoParts>>>
 
-interface KindWords<F extends Fields, P extends PartKinds> {
+interface KindWords<F extends Fields> {
   readonly spoken: string
   readonly place: Place
   readonly section?: Section
@@ -95,7 +97,6 @@ interface KindWords<F extends Fields, P extends PartKinds> {
   readonly portsCountedBy?: string
   readonly draws?: 'steady' | 'switched'
   readonly fields: F
-  readonly parts?: P
 }
 
 /**
@@ -104,23 +105,12 @@ interface KindWords<F extends Fields, P extends PartKinds> {
  * @example
  * const strainer = kind('strainer', { spoken: 'strainer', place: 'fill', fields: { mesh: text } })
  */
-export function kind<N extends string, F extends Fields, P extends PartKinds = {}>(name: N, words: KindWords<F, P>): KindSpec<N, F, P> {
-  const { parts, ...rest } = words
-  return Object.freeze({
-    section: 'components' as const,
-    families: [],
-    ports: {},
-    ways: [],
-    ...rest,
-    name,
-    parts: parts ?? noParts<P>(),
-  })
+export function kind<N extends string, F extends Fields, P extends PartKinds>(name: N, words: KindWords<F> & { readonly parts: P }): KindSpec<N, F, P>
+export function kind<N extends string, F extends Fields>(name: N, words: KindWords<F>): KindSpec<N, F, NoParts>
+export function kind(name: string, words: KindWords<Fields> & { readonly parts?: PartKinds }): KindSpec {
+  return Object.freeze({ section: 'components' as const, families: [], ports: {}, ways: [], parts: {}, ...words, name })
 }
 
 export function family<F extends Fields>(name: string, words: { readonly spoken: string; readonly fields: F }): FamilySpec<F> {
   return Object.freeze({ name, ...words })
-}
-
-function noParts<P extends PartKinds>(): P {
-  return Object.freeze({}) as P
 }

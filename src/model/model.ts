@@ -61,15 +61,16 @@ function answersBy(fields: readonly AnswerField[], kindsIn: Model['kindsIn']): M
 function inverseOf(leaves: Model['leaves'], kindsIn: Model['kindsIn']): Model['inverse'] {
   const inverse = new Map<string, InverseReference[]>()
   for (const [kind, fields] of leaves) {
-    for (const [field, leaf] of fields) {
-      const reference = referenceIn(leaf)
-      if (reference?.countedAs === undefined) continue
-      const { countedAs } = reference
-      const targets = reference.to.flatMap((name) => kindsIn.get(name) ?? [])
-      for (const target of targets) push(inverse, target, { kind, field, countedAs })
-    }
+    for (const { target, ...one } of [...fields].flatMap(([field, leaf]) => countedIn(kind, field, leaf, kindsIn))) push(inverse, target, one)
   }
   return inverse
+}
+
+function countedIn(kind: string, field: string, leaf: LeafField, kindsIn: Model['kindsIn']): readonly (InverseReference & { readonly target: string })[] {
+  const reference = referenceIn(leaf)
+  if (reference?.countedAs === undefined) return []
+  const { countedAs } = reference
+  return reference.to.flatMap((name) => kindsIn.get(name) ?? []).map((target) => ({ target, kind, field, countedAs }))
 }
 
 function referenceIn(leaf: LeafField): ReferenceField | undefined {

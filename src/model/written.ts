@@ -1,7 +1,7 @@
 import type { everyComponent, everyLine } from './every-thing.js'
 import type { WayOfKnowing, Standing } from './entry.js'
 import type { ChoiceField, Fields, GroupField, ListField, QuantityField, ReferenceField, TextField } from './field.js'
-import type { KindSpec, Medium, PartKinds } from './kind.js'
+import type { KindSpec, Medium, NoParts, PartKinds } from './kind.js'
 import type { Phase } from './phase.js'
 
 /** A value with what is known about it; the short form is the bare value. */
@@ -48,7 +48,7 @@ interface Named {
   readonly evidence?: readonly string[]
 }
 
-type PartWritten<K> = K extends KindSpec<string, infer F, {}> ? Named & FieldsWritten<F> : never
+type PartWritten<K> = K extends KindSpec<string, infer F, NoParts> ? Named & FieldsWritten<F> : never
 type PartsOf<P extends PartKinds> = { readonly [K in keyof P]?: PartsWritten<PartWritten<P[K]>> }
 
 /** A component of one kind as the document holds it: plain text values, what apps build, save and edit. */

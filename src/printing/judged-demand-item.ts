@@ -28,13 +28,13 @@ export function judgedDemandItem(
         },
       ],
     }
-  const evidence = tellEvidence(judged.require, subject, system)
+  const evidence = tellEvidence(judged.require, 'require', subject, system)
   const witnesses = allLeaves(judged.require).map(({ left }) =>
     witnessRow(left.witness, left.state === 'number' ? [{ si: left }] : []),
   )
   const rows: readonly (Row | undefined)[] = [
     ...datesRows(judged, subject, system),
-    ...(judged.when === undefined ? [] : tellEvidence(judged.when, subject, system)).map((one) =>
+    ...(judged.when === undefined ? [] : tellEvidence(judged.when, 'when', subject, system)).map((one) =>
       row('When', `${tellNumbers(one, subject.kind.name, 'looked for')}: ${one.result}`),
     ),
     ...(judged.verdict === 'not-applicable'
@@ -58,7 +58,7 @@ function datesRows(
   system: UnitSystem,
 ): readonly (Row | undefined)[] {
   if (dates === undefined) return []
-  const unmet = tellEvidence(dates, subject, system).filter(({ result }) => result !== 'holds')
+  const unmet = tellEvidence(dates, 'when', subject, system).filter(({ result }) => result !== 'holds')
   const named = unmet.every(({ fact }) => fact !== 'jurisdiction.authorities')
   if (!named)
     return [

@@ -2,17 +2,9 @@ import type { Evidence, Finding } from '../findings/index.js'
 import { spokenFact, spokenWays } from './spoken-words.js'
 
 /** The comparisons that a failing finding is about, each once: those of the demand that speaks, as far as they do not hold. */
-export function decisive(finding: Finding): readonly Evidence[] {
-  const { evidence } = finding
-  const spoke = finding.demands.find((demand) => demand.spoke)?.value
-  const start = evidence.findLastIndex((one) => one.demanded === spoke)
-  const asked = evidence.slice(Math.max(0, start)).filter(isMissed)
-  const shown = asked.length > 0 ? asked : evidence.filter(isMissed)
+export function decisive({ evidence }: Finding): readonly Evidence[] {
+  const shown = evidence.filter(({ part, result }) => part === 'require' && result === 'does not hold')
   return [...new Map(shown.map((one) => [`${one.fact} ${one.operator} ${one.demanded ?? ''}`, one])).values()]
-}
-
-function isMissed({ result }: Evidence): boolean {
-  return result === 'does not hold'
 }
 
 /** Number against demand: "hot water: 138 F; at most 120 F demanded; 18 F too much". */

@@ -129,12 +129,12 @@ interface BasisPlace {
 }
 
 /** Severity follows the ground: habit and memory never fail a house. */
-export function checkBasis(basis: readonly BasisData[], severity: Severity, nature: Nature | undefined, { steps, sources, problems }: BasisPlace): void {
+export function checkBasis(basis: readonly BasisData[], severity: Severity, nature: Nature | undefined, { steps, sources, problems }: BasisPlace): undefined {
   for (const [index, one] of basis.entries()) {
     if (!sources.has(one.source)) problems.add('unknown-source', [...steps, 'basis', index, 'source'], `There is no source "${one.source}".`, nearestIn(one.source, sources.keys()))
   }
   if (nature === 'verbal-habit' && severity !== 'advice') problems.add('severity-above-ground', [...steps, 'severity'], 'A verbal habit is advice at most.', { received: severity, nearest: 'advice' })
-  if (basis.length === 0) return void problems.add('no-basis', steps, 'A demand says where it comes from.', { nearest: 'basis' })
+  if (basis.length === 0) return problems.add('no-basis', steps, 'A demand says where it comes from.', { nearest: 'basis' })
   if (!isBinding(severity)) return
   if (basis.some((one) => one.ground !== 'practice' && one.known === 'read')) return
   const why = basis.every((one) => one.ground === 'practice') ? 'A demand that rests on practice alone is at most "should".' : 'A demand that rests on recalled text alone is at most "should".'

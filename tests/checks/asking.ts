@@ -41,9 +41,9 @@ const units = { pressure: ['psi', 1], heatRate: ['Btu/h', 0], length: ['ft', 2],
 export function boundsOf(answer: Answer, quantity: keyof typeof units | 'count'): readonly string[] {
   if (answer.state !== 'number') return [answer.state]
   const ends = answer.low === answer.high ? [answer.low] : [answer.low, answer.high]
-  return ends.map((end) =>
-    quantity === 'count' ? printQuantity(end, 'count', 'ip') : printIn(end, quantity, ...units[quantity]),
-  )
+  if (quantity === 'count') return ends.map((end) => printQuantity(end, 'count', 'ip'))
+  const [unit, decimals] = units[quantity]
+  return ends.map((end) => printIn(end, quantity, unit, decimals))
 }
 
 /** What would make an answer more definite: `['RV1.setPressure']`. */

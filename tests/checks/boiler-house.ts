@@ -48,7 +48,11 @@ export interface Changes extends Written {
 }
 
 function listOf(value: unknown): readonly Written[] {
-  return Array.isArray(value) ? value : []
+  return Array.isArray(value) ? value.filter(isWritten) : []
+}
+
+function isWritten(value: unknown): value is Written {
+  return typeof value === 'object' && value !== null
 }
 
 function replaced(before: readonly Written[], after: readonly Written[]): readonly Written[] {

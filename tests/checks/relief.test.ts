@@ -200,6 +200,7 @@ describe('lowest setting and capacity of the relief valves', () => {
     })
     expect([lowest(unread), capacity(unread)]).toEqual([['unknown'], ['0 Btu/h', 'no upper limit']])
     expect(missingOf(ask(unread, 'B1', 'lowestReliefSetting'))).toEqual(['RV1.setPressure'])
+    expect(ask(unread, 'B1', 'reliefCapacity').witness).toEqual(['RV1 unknown'])
   })
 })
 

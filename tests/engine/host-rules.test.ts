@@ -42,12 +42,24 @@ describe('a rule of the host', () => {
     expect(host).toMatchObject([{ subject: 'V1', result: 'holds' }])
   })
 
-  it('sees what is stated and nothing that is assumed', async () => {
+  it('sees what is stated and nothing that is assumed, its own or across a reference', async () => {
     const document = written({
-      components: [{ id: 'K1', kind: 'kettle', limit: { value: '20 psi', standing: 'assumed' } }],
+      components: [
+        { id: 'K1', kind: 'kettle', limit: { value: '20 psi', standing: 'assumed' } },
+        { id: 'V1', kind: 'valve', kettle: 'K1' },
+      ],
     })
-    const { host } = await checkInEngine(document, rulebook, { hostRules: [lowLimit] })
-    expect(host).toMatchObject([{ subject: 'K1', result: 'cannot be told' }])
+    const across: HostRule = {
+      ...lowLimit,
+      name: 'shop/across',
+      of: 'valve',
+      conditions: { all: [{ fact: 'valve.kettle.limit', operator: 'lessThan', value: 31 * psi }] },
+    }
+    const { host } = await checkInEngine(document, rulebook, { hostRules: [lowLimit, across] })
+    expect(host).toMatchObject([
+      { subject: 'K1', result: 'cannot be told' },
+      { subject: 'V1', result: 'cannot be told' },
+    ])
   })
 
   it('uses facts, operators and named conditions of the host', async () => {

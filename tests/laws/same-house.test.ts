@@ -52,13 +52,15 @@ describe.each(seedNames)('%s told otherwise is the same house', (name) => {
   })
 })
 
+const listOf = (value: readonly unknown[]): readonly unknown[] => value
+
 function shuffleSections(house: unknown, numbers: fc.Stream<number>): unknown {
   const shuffle = (list: readonly unknown[]): readonly unknown[] => list.map((item) => ({ item, at: numbers.next().value ?? 0 })).sort((a, b) => a.at - b.at).map(({ item }) => item)
-  return Object.fromEntries(Object.entries(isMap(house) ? house : {}).map(([section, value]) => [section, Array.isArray(value) ? shuffle(value) : value]))
+  return Object.fromEntries(Object.entries(isMap(house) ? house : {}).map(([section, value]) => [section, Array.isArray(value) ? shuffle(listOf(value)) : value]))
 }
 
 function idsIn(house: unknown): readonly string[] {
-  const lists = Object.entries(isMap(house) ? house : {}).flatMap(([section, value]) => (Array.isArray(value) && section !== 'none' && section !== 'states' ? value : []))
+  const lists = Object.entries(isMap(house) ? house : {}).flatMap(([section, value]) => (Array.isArray(value) && section !== 'none' && section !== 'states' ? listOf(value) : []))
   return lists.flatMap((item: unknown) => (isMap(item) ? [item.id].flat() : [])).flatMap((id) => textOf(id) ?? [])
 }
 

@@ -12,7 +12,7 @@ const ranges: Readonly<Record<string, readonly [number, number]>> = {
 
 /** A house made different at random: values set, guessed or emptied, things taken out or put in. Always readable. */
 export function vary(house: unknown, model: Model, g: GeneratorValue, changes: number): unknown {
-  return Array.from({ length: changes }).reduce((document: unknown) => {
+  return Array.from({ length: changes }, (_, index) => index).reduce<unknown>((document) => {
     const edited = applyEdits(document, [anyEdit(document, model, g)], model)
     return edited.ok ? edited.document : document
   }, house)
@@ -21,16 +21,16 @@ export function vary(house: unknown, model: Model, g: GeneratorValue, changes: n
 /** One address that can be forgotten, at random. */
 export function anyAddress(document: unknown, model: Model, g: GeneratorValue): string | undefined {
   const addresses = forgettable(document, model)
-  return addresses.length === 0 ? undefined : g(fc.constantFrom, ...addresses)
+  return addresses.length === 0 ? undefined : pick(addresses, g)
 }
 
 function anyEdit(document: unknown, model: Model, g: GeneratorValue): Edit {
   const verb = g(fc.nat, { max: 9 })
   const items = itemsOf(document)
-  const item = items.length === 0 ? undefined : g(fc.constantFrom, ...items)
+  const item = items.length === 0 ? undefined : pick(items, g)
   if (verb === 0 && item !== undefined) return { remove: item.id }
-  if (verb === 1) return { insert: { id: `N${g(fc.nat, { max: 99_999 })}`, kind: g(fc.constantFrom, ...componentKinds(model)) } }
-  if (verb === 2) return { set: `complete.${g(fc.constantFrom, 'all', ...componentKinds(model))}`, to: String(g(fc.nat, { max: 12 })) }
+  if (verb === 1) return { insert: { id: `N${g(fc.nat, { max: 99_999 })}`, kind: pick(componentKinds(model), g) } }
+  if (verb === 2) return { set: `complete.${pick(['all', ...componentKinds(model)], g)}`, to: String(g(fc.nat, { max: 12 })) }
   if (item === undefined || verb === 3) return anySingletonEdit(model, g)
   return setField(item.id, item.kind, { document, model, g })
 }
@@ -41,9 +41,9 @@ function componentKinds(model: Model): readonly string[] {
 
 function anySingletonEdit(model: Model, g: GeneratorValue): Edit {
   const kinds = [...model.kinds.values()].filter((kind) => kind.section === 'singleton' && Object.keys(kind.fields).length > 0)
-  const kind = g(fc.constantFrom, ...kinds)
+  const kind = pick(kinds, g)
   const leaves = [...leavesOf(kind.fields)].filter(([name]) => name !== 'authorities')
-  const [name, field] = g(fc.constantFrom, ...leaves)
+  const [name, field] = pick(leaves, g)
   return { set: `${kind.name}.${name}`, to: anyEntry(field, [], g) }
 }
 
@@ -56,7 +56,7 @@ interface Place {
 function setField(id: string, kind: string, { document, model, g }: Place): Edit {
   const leaves = [...(model.leaves.get(kind) ?? [])].filter(([name]) => name !== 'use' && name !== 'capped')
   const answers = [...(model.answers.get(kind) ?? [])].filter(([, field]) => field.type !== 'quantity')
-  const [name, field] = g(fc.constantFrom, ...leaves, ...answers)
+  const [name, field] = pick([...leaves, ...answers], g)
   const ids = itemsOf(document).filter((item) => fits(field, item.kind, model)).map((item) => item.id)
   return { set: `${id}.${name}`, to: anyEntry(field, ids, g) }
 }
@@ -68,7 +68,7 @@ function fits(field: LeafField, kind: string, model: Model): boolean {
 
 function anyEntry(field: LeafField, ids: readonly string[], g: GeneratorValue): unknown {
   const value = anyValue(field, ids, g)
-  const standing = g(fc.constantFrom, 'stated', 'stated', 'stated', 'assumed', 'template')
+  const standing = pick(['stated', 'stated', 'stated', 'assumed', 'template'], g)
   return standing === 'stated' ? value : { value, standing }
 }
 
@@ -80,9 +80,9 @@ function anyValue(field: LeafField, ids: readonly string[], g: GeneratorValue): 
       return writeQuantity(field.quantity === 'count' || field.quantity === 'date' ? Math.round(raw) : field.quantity === 'nominalSize' ? Math.round(raw * 4) / 4 : raw, field.quantity, 'ip')
     }
     case 'choice':
-      return g(fc.constantFrom, ...Object.keys(field.choices), 'unknown')
+      return pick([...Object.keys(field.choices), 'unknown'], g)
     case 'reference':
-      return g(fc.constantFrom, 'unknown', ...ids)
+      return pick(['unknown', ...ids], g)
     case 'list':
       return g(fc.subarray, ['unknown', ...(field.of.type === 'choice' ? Object.keys(field.of.choices) : ids)])
     case 'text':
@@ -90,6 +90,13 @@ function anyValue(field: LeafField, ids: readonly string[], g: GeneratorValue): 
     default:
       return field satisfies never
   }
+}
+
+/** One of a list that is not empty. */
+function pick<T>(items: readonly T[], g: GeneratorValue): T {
+  const item = items[g(fc.nat, { max: items.length - 1 })]
+  if (item === undefined) throw new Error('nothing to pick from')
+  return item
 }
 
 interface Item {
@@ -104,7 +111,7 @@ function itemsOf(document: unknown): readonly Item[] {
   return Object.entries(sections).flatMap(([section, kind]) =>
     listAt(document[section], [section], problemList()).flatMap((raw) => {
       const item = isMap(raw) ? raw : {}
-      const ids = Array.isArray(item.id) ? item.id : [item.id]
+      const ids: readonly unknown[] = Array.isArray(item.id) ? item.id : [item.id]
       return ids.flatMap((id) => (typeof id === 'string' ? [{ id, kind: kind ?? String(item.kind) }] : []))
     }),
   )

@@ -38,6 +38,7 @@ export const finding: Finding = {
   ],
   evidence: [
     {
+      part: 'require',
       fact: 'boiler.reliefWay',
       subject: 'B1',
       result: 'does not hold',
@@ -107,6 +108,7 @@ export const height: Finding = {
   restsOn: 'assumption',
   evidence: [
     {
+      part: 'when',
       fact: 'ventTermination.serves',
       subject: 'VT1',
       result: 'holds',
@@ -116,6 +118,7 @@ export const height: Finding = {
       standing: 'stated',
     },
     {
+      part: 'require',
       fact: 'ventTermination.heightAboveGrade',
       subject: 'VT1',
       result: 'does not hold',

@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest'
 import { base } from '../../src/base.js'
-import { checkInstallation } from '../../src/check-installation.js'
+import { prepareCheck } from '../../src/check-installation.js'
+import { writeReport, type Report } from '../../src/findings/index.js'
+import { judge } from '../../src/judging/index.js'
 import { fact, known, unknown, word } from '../../src/facts/index.js'
 import { indirectTank, kind, quantity, reference } from '../../src/model/index.js'
-import { defineCheck, definePlugin, openRulebook, tryOpenRulebook } from '../../src/rulebook/index.js'
+import { defineCheck, definePlugin, openRulebook, tryOpenRulebook, type Rulebook } from '../../src/rulebook/index.js'
 
 const label = kind('label', { spoken: 'label', place: 'papers', fields: { printedOn: quantity('date'), tank: reference('indirectTank', { countedAs: 'labels' }) } })
 const labelHeight = fact('labelHeight', { of: indirectTank, type: quantity('length'), read: () => known(1) })
@@ -33,8 +35,10 @@ const labels = definePlugin({
 })
 
 const rulebook = openRulebook({ ruleSets: [base], plugins: [labels] })
-const check = (components: readonly unknown[], more: Readonly<Record<string, unknown>> = {}) =>
-  checkInstallation(JSON.parse(JSON.stringify({ installation: 1, complete: { all: components.length }, components, ...more })), rulebook)
+function check(components: readonly unknown[], book: Rulebook = rulebook): Report {
+  const prepared = prepareCheck({ installation: 1, complete: { all: components.length }, components }, book)
+  return writeReport({ ...prepared, verdicts: judge(book, prepared.facts) })
+}
 
 describe('a plugin', () => {
   it('adds a kind, a fact, a check and a rule under its own name', () => {
@@ -54,7 +58,7 @@ describe('a plugin', () => {
 
   it('counts its references at the thing they refer to', () => {
     const counting = definePlugin({ ...labels, rules: { 'labels/one': { ...words, subject: 'indirectTank', demands: [{ id: 'one', severity: 'must', require: { 'indirectTank.labels': { atLeast: '1' } }, basis }] } } })
-    const report = checkInstallation({ installation: 1, complete: { all: '1' }, components: [{ id: 'T1', kind: 'indirectTank' }] }, openRulebook({ ruleSets: [base], plugins: [counting] }))
+    const report = check([{ id: 'T1', kind: 'indirectTank' }], openRulebook({ ruleSets: [base], plugins: [counting] }))
     expect(report.findings.map((finding) => finding.key)).toContain('tank-labels/labels/one/T1')
   })
 

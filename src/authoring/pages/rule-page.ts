@@ -1,5 +1,5 @@
 import { advisory, spokenGrounds } from '../../findings/index.js'
-import { problemList, textOf } from '../../model/index.js'
+import { isMap, problemList, textOf } from '../../model/index.js'
 import type { BasisData, Demand, Rule, Rulebook } from '../../rulebook/index.js'
 import { printExpected, readExamples, type Example, type WrittenRule } from '../examples/index.js'
 import type { Meanings } from '../meanings.js'
@@ -10,6 +10,7 @@ import { spokenName } from './type-words.js'
 
 /** The page of one rule: what it asks of whom, on what ground, why, and its examples. */
 export function rulePage({ id, data }: WrittenRule, rule: Rule, rulebook: Rulebook, meanings: Meanings): string {
+  const given = isMap(data) && isMap(data.given) ? data.given : {}
   return page([
     `# ${rule.title}`,
     `${code(id)}, asked of every **${spokenName(rule.subject, rulebook.model)}** from the **${rule.from}** phase on.`,
@@ -25,7 +26,8 @@ export function rulePage({ id, data }: WrittenRule, rule: Rule, rulebook: Rulebo
     '## What it asks',
     table(['fact', 'what it is', 'written as'], factRows(rule, rulebook, meanings)),
     '## Examples',
-    table(['example', 'what is known', 'verdict'], readExamples(data, problemList()).map(exampleRow)),
+    givenText(given),
+    table(['example', 'what is known', 'verdict'], readExamples(data, problemList()).map((example) => exampleRow(example, given))),
     '---',
     `${advisory} Sections are cited and told in our own words.`,
     writtenBy(`[rules/${id}.yaml](../../../rules/${id}.yaml)`),
@@ -55,12 +57,19 @@ function readingHelp({ demands }: Rule): string {
   return [...several, ...locked].join(' ')
 }
 
-function exampleRow(example: Example): readonly string[] {
-  return [capital(example.name), example.type === 'facts' ? knownText(example.facts) : changesText(example), printExpected(example.expect)]
+function givenText(given: Readonly<Record<string, unknown>>): string {
+  const facts = Object.entries(given).map(([path, value]) => `${code(path)} ${writtenText(value)}`)
+  return facts.length === 0 ? '' : `Unless an example says otherwise: ${facts.join('; ')}.`
+}
+
+function exampleRow(example: Example, given: Readonly<Record<string, unknown>>): readonly string[] {
+  if (example.type === 'fragment') return [capital(example.name), changesText(example), printExpected(example.expect)]
+  const own = Object.entries(example.facts).filter(([path, value]) => given[path] !== value)
+  return [capital(example.name), knownText(Object.fromEntries(own)), printExpected(example.expect)]
 }
 
 function knownText(facts: Readonly<Record<string, unknown>>): string {
-  return Object.entries(facts).map(([path, value]) => `${code(path)} ${writtenText(value)}`).join('<br>') || 'nothing'
+  return Object.entries(facts).map(([path, value]) => `${code(path)} ${writtenText(value)}`).join('<br>') || 'nothing more'
 }
 
 function changesText({ of, edits }: Example & { readonly type: 'fragment' }): string {

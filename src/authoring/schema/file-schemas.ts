@@ -1,18 +1,24 @@
 import * as z from 'zod/mini'
 import { isMap } from '../../model/index.js'
-import { addChangeShape, demandChangeShape, exemptChangeShape, overlayShape, ruleShape } from '../../rulebook/index.js'
+import { addChangeShape, demandChangeShape, exemptChangeShape, operators, overlayShape, ruleShape } from '../../rulebook/index.js'
 import { conditionDefs } from './condition-schema.js'
 import { exampleSchema, factsSchema } from './example-schema.js'
 import { dialect, listOf, ref, type JsonSchema } from './json-schema.js'
 import { keyWords } from './key-words.js'
 
 /** The schema of rule files. */
-export function ruleSchema(): JsonSchema {
-  return { $schema: dialect, title: 'Rule', description: 'One rule: of whom it is asked, when it applies, what it demands, in which words.', ...shapeSchema(ruleShape), $defs: conditionDefs }
+export function ruleSchema(subjects: readonly string[]): JsonSchema {
+  const description = 'One rule: of whom it is asked, when it applies, what it demands, in which words.'
+  return { $schema: dialect, title: 'Rule', description, ...shapeSchema(ruleShape), $defs: definitions(subjects) }
+}
+
+/** Subjects are offered, and others let pass: a plugin may bring kinds of its own. */
+function definitions(subjects: readonly string[]): Readonly<Record<string, JsonSchema>> {
+  return { ...conditionDefs, subject: { anyOf: [{ enum: subjects }, { type: 'string' }] } }
 }
 
 /** The schema of overlay files. The verb of a change decides what else it has. */
-export function overlaySchema(): JsonSchema {
+export function overlaySchema(subjects: readonly string[]): JsonSchema {
   const { id: _id, ...rule } = propertiesOf(shapeSchema(ruleShape))
   const added = { ...shapeSchema(ruleShape), properties: { id: { type: 'string', description: 'Id of the rule within the overlay: fill/pressure-sign.' }, ...rule } }
   const add = shapeSchema(addChangeShape)
@@ -28,7 +34,7 @@ export function overlaySchema(): JsonSchema {
     ...shape,
     properties: { ...propertiesOf(shape), changes: listOf(change) },
     $defs: {
-      ...conditionDefs,
+      ...definitions(subjects),
       demandChange: shapeSchema(demandChangeShape),
       exemptChange: shapeSchema(exemptChangeShape),
       addChange: { ...add, properties: { ...propertiesOf(add), add: added } },
@@ -46,8 +52,10 @@ function shapeSchema(shape: z.ZodMiniType): JsonSchema {
   return isMap(asWritten) ? asWritten : {}
 }
 
-/** Keys whose contents the shapes leave open, because they are read after the shape is known to hold. */
+/** Keys whose contents the shapes leave open, because they are read once the shape is known to hold. */
 const open: Readonly<Record<string, JsonSchema>> = {
+  subject: ref('subject'),
+  operator: { enum: operators },
   when: ref('condition'),
   require: ref('condition'),
   value: ref('value'),
@@ -59,11 +67,11 @@ const open: Readonly<Record<string, JsonSchema>> = {
 function written(schema: unknown, path: readonly string[]): unknown {
   if (Array.isArray(schema)) return schema.map((one: unknown) => written(one, path))
   if (!isMap(schema)) return schema
-  if (Array.isArray(schema.enum)) return { ...about(path), enum: schema.enum.flatMap(alsoTruth) }
+  if (Array.isArray(schema.enum)) return { ...about(path), enum: [...new Set(schema.enum.flatMap(alsoTruth))] }
   if (schema.type === 'string') return { ...about(path), type: ['string', 'number', 'boolean'] }
   const inner = Object.entries(schema).map(([key, value]) => {
     if (key === 'properties' && isMap(value)) return [key, Object.fromEntries(Object.entries(value).map(([name, one]) => [name, property(name, one, path)]))]
-    return [key, key === 'propertyNames' || key === 'required' ? value : written(value, path)]
+    return [key, key === 'propertyNames' || key === 'required' ? value : written(value, [...path, key])]
   })
   const made: unknown = Object.fromEntries(inner)
   return isMap(made) ? { ...about(path), ...made } : made

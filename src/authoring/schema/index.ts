@@ -8,5 +8,6 @@ export type { JsonSchema }
 
 /** JSON Schemas, draft 2020-12, by the kind of file they describe: installation, equipment, rule, overlay. */
 export function jsonSchemas(sources: SchemaSources): Readonly<Record<'installation' | 'equipment' | 'rule' | 'overlay', JsonSchema>> {
-  return { installation: installationSchema(sources), equipment: equipmentSchema(sources), rule: ruleSchema(), overlay: overlaySchema() }
+  const subjects = [...sources.rulebook.model.kindsIn.keys()]
+  return { installation: installationSchema(sources), equipment: equipmentSchema(sources), rule: ruleSchema(subjects), overlay: overlaySchema(subjects) }
 }

@@ -18,11 +18,13 @@ interface Links {
 }
 
 function checkReferences(thing: Thing, links: Links): void {
-  for (const [name, entry] of Object.entries(thing.entries)) {
-    const target = referenceOf(links.model.leaves.get(thing.kind.name)?.get(name))
-    if (target !== undefined && entry.equipment === undefined) for (const id of idsIn(entry)) checkReference(id, target, entry, links)
-    if (name === 'capped') for (const port of idsIn(entry)) checkCapped(thing, port, entry, links)
-  }
+  for (const [name, entry] of Object.entries(thing.entries)) checkEntry(thing, name, entry, links)
+}
+
+function checkEntry(thing: Thing, name: string, entry: Entry, links: Links): void {
+  const target = referenceOf(links.model.leaves.get(thing.kind.name)?.get(name))
+  if (target !== undefined && entry.equipment === undefined) for (const id of idsIn(entry)) checkReference(id, target, entry, links)
+  if (name === 'capped') for (const port of idsIn(entry)) checkCapped(thing, port, entry, links)
 }
 
 function referenceOf(field: LeafField | undefined): ReferenceField | undefined {

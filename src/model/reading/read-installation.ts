@@ -134,8 +134,9 @@ function readState(kind: KindSpec, raw: Readonly<Record<string, unknown>>, steps
   return refuse(problems.add('no-name', steps, 'A state has a name.', { nearest: 'name' }))
 }
 
-function refuse(_told: undefined): readonly Thing[] {
-  return []
+/** The problem has been told; nothing is read. */
+function refuse(told: undefined): readonly Thing[] {
+  return told ?? []
 }
 
 function uniqueThings(things: readonly Thing[], problems: ProblemList): ReadonlyMap<string, Thing> {

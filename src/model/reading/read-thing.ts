@@ -112,7 +112,8 @@ function readParts(name: string, kind: KindSpec, raw: unknown, reading: ThingRea
   if (raw === undefined || textOf(raw) === 'unknown') return undefined
   const steps = [...reading.steps, name]
   const counted = isMap(raw)
-  if (counted) for (const key of Object.keys(raw)) if (key !== 'complete' && key !== 'list') reading.problems.add('unknown-key', [...steps, key], `A list of parts has no "${key}".`, nearestIn(key, ['complete', 'list']))
+  const stray = counted ? Object.keys(raw).filter((key) => key !== 'complete' && key !== 'list') : []
+  for (const key of stray) reading.problems.add('unknown-key', [...steps, key], `A list of parts has no "${key}".`, nearestIn(key, ['complete', 'list']))
   const stated = counted
     ? readEntry({ type: 'quantity', quantity: 'count' }, raw.complete, { problems: reading.problems, steps: [...steps, 'complete'], standing: reading.owner.standing })
     : undefined

@@ -31,5 +31,5 @@ export function mapAt(value: unknown, steps: Steps, problems: ProblemList): Read
 export function describe(value: unknown): string {
   if (value === null) return 'nothing'
   if (Array.isArray(value)) return 'a list'
-  return isMap(value) ? 'a map' : String(value)
+  return textOf(value) ?? 'a map'
 }
