@@ -1,5 +1,6 @@
 import { isMap } from '../model/index.js'
 import type { NamedData, SourceData } from '../rulebook/index.js'
+import { without } from './without.js'
 
 /** A rule set as written: rule files with their paths, and the sources they cite. */
 export interface RuleFiles {
@@ -34,7 +35,5 @@ export function ruleIdOf(file: string): string | undefined {
 }
 
 function withoutExamples(data: unknown): unknown {
-  if (!isMap(data)) return data
-  const { given: _given, examples: _examples, ...kept } = data
-  return kept
+  return isMap(data) ? without(data, 'given', 'examples') : data
 }

@@ -32,22 +32,33 @@ export type Answer =
 const clean = { missing: [], assumed: false, stated: false } as const
 
 /** A number known exactly, in SI. */
-export const known = (value: number, trail: Partial<Trail> = {}): Answer => ({ state: 'number', low: value, high: value, ...clean, ...trail })
+export const known = (value: number, trail: Partial<Trail> = {}): Answer => ({
+  ...clean,
+  ...trail,
+  state: 'number',
+  low: value,
+  high: value,
+})
 /** A number known only to lie between two others, both included. */
 export const between = (low: number, high: number, trail: Partial<Trail> = {}): Answer =>
-  low === -Infinity && high === Infinity ? unknown(trail) : { state: 'number', low, high, ...clean, ...trail }
+  low === -Infinity && high === Infinity ? unknown(trail) : { ...clean, ...trail, state: 'number', low, high }
 /** A choice, a reference, or yes and no. */
-export const word = (value: string, trail: Partial<Trail> = {}): Answer => ({ state: 'word', word: value, ...clean, ...trail })
+export const word = (value: string, trail: Partial<Trail> = {}): Answer => ({
+  ...clean,
+  ...trail,
+  state: 'word',
+  word: value,
+})
 /** Several values; `complete` is false when there may be more. */
 export const list = (members: readonly string[], complete: boolean, trail: Partial<Trail> = {}): Answer => ({
+  ...clean,
+  ...trail,
   state: 'list',
   members,
   complete,
-  ...clean,
-  ...trail,
 })
 /** Nothing can be told. */
-export const unknown = (trail: Partial<Trail> = {}): Answer => ({ state: 'unknown', ...clean, ...trail })
+export const unknown = (trail: Partial<Trail> = {}): Answer => ({ ...clean, ...trail, state: 'unknown' })
 
 /** Whether nothing more could be learned about it. */
 export function isSettled(answer: Answer): boolean {

@@ -1,7 +1,11 @@
 import { between, boundsOf, known, unknown, type Answer, type Missing } from './answer.js'
 
 /** What several answers have in common when they are put together: all that is missing, and whether anything was assumed. */
-export function trailOf(answers: readonly Answer[]): { readonly missing: readonly Missing[]; readonly assumed: boolean; readonly stated: boolean } {
+export function trailOf(answers: readonly Answer[]): {
+  readonly missing: readonly Missing[]
+  readonly assumed: boolean
+  readonly stated: boolean
+} {
   return {
     missing: answers.flatMap((answer) => answer.missing),
     assumed: answers.some((answer) => answer.assumed),
@@ -29,12 +33,6 @@ export function timesOf(factor: number, answer: Answer): Answer {
   const { low, high } = boundsOf(answer)
   const ends = [low * factor, high * factor]
   return rebound([answer], Math.min(...ends), Math.max(...ends))
-}
-
-/** The product of two answers that cannot be negative. */
-export function productOf(a: Answer, b: Answer): Answer {
-  const [x, y] = [atLeastZero(a), atLeastZero(b)]
-  return rebound([a, b], x.low * y.low, x.high * y.high)
 }
 
 /** Bounds of an amount that cannot be negative: unknown is anything from zero up. */

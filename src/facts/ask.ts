@@ -1,6 +1,6 @@
 import type { Model, Thing } from '../model/index.js'
 import { between, isSettled, unknown, type Answer, type Missing } from './answer.js'
-import { combine } from './combine.js'
+import { combine, refine } from './combine.js'
 import type { Catalogue } from './catalogue.js'
 import type { Context, FactHandle } from './fact.js'
 import { listingOf, moreOf, moreParts, partsOf } from './listing.js'
@@ -37,7 +37,8 @@ function answerFact(catalogue: Catalogue, view: View, thing: Thing, fact: string
   const derived = catalogue.derived(thing.kind.name, fact)
   if (derived !== undefined) return answerDerived(catalogue, view, thing, derived)
   const { model } = view.installation
-  if (model.leaves.get(thing.kind.name)?.has(fact) === true) return answerOf(thing.entries[fact], { subject: thing.id, fact })
+  if (model.leaves.get(thing.kind.name)?.has(fact) === true)
+    return answerOf(thing.entries[fact], { subject: thing.id, fact })
   if (Object.hasOwn(thing.kind.parts, fact)) return countParts(thing, fact)
   return countReferring(view, thing, { fact, model })
 }
@@ -47,15 +48,23 @@ function answerDerived(catalogue: Catalogue, view: View, thing: Thing, fact: Fac
   const strict = stricterAnswer(catalogue, view, thing, fact)
   if (strict !== undefined && isSettled(strict)) return strict
   const traced = judgeFact(catalogue, view, thing, fact)
-  if (!fact.answerable) return traced
+  const offered = fact.answerable ? orStated(traced, thing, fact) : traced
+  return strict === undefined ? offered : refine(strict, offered)
+}
+
+/** A trace with what the document states in its place. */
+function orStated(traced: Answer, thing: Thing, fact: FactHandle): Answer {
   const { answer } = combine(traced, answerOf(thing.entries[fact.name], { subject: thing.id, fact: fact.name }))
-  const offered = isSettled(answer) ? answer : { ...answer, missing: withOwn(answer.missing, { subject: thing.id, fact: fact.name }) }
-  return strict === undefined ? offered : combine(strict, offered).answer
+  return isSettled(answer)
+    ? answer
+    : { ...answer, missing: withOwn(answer.missing, { subject: thing.id, fact: fact.name }) }
 }
 
 function stricterAnswer(catalogue: Catalogue, view: View, thing: Thing, fact: FactHandle): Answer | undefined {
   const same = view.stricter?.installation.things.get(thing.id)
-  return view.stricter === undefined || same === undefined ? undefined : askFact(catalogue, view.stricter, same, fact.name)
+  return view.stricter === undefined || same === undefined
+    ? undefined
+    : askFact(catalogue, view.stricter, same, fact.name)
 }
 
 function withOwn(missing: readonly Missing[], own: Missing): readonly Missing[] {
@@ -111,7 +120,12 @@ function countReferring(view: View, thing: Thing, { fact, model }: { fact: strin
   const open = inverse.flatMap((one) => counts.undecided(one.kind, one.field))
   const unlisted = inverse.map((one) => ({ kind: one.kind, more: moreOf(view.installation, one.kind) }))
   const more = unlisted.reduce((sum, one) => sum + one.more, 0)
-  const missing = [...open, ...unlisted.filter((one) => one.more > 0).map((one) => ({ subject: one.kind, fact: 'count' }))]
-  const assumed = sure.some((id) => view.installation.things.get(id)?.entries[inverse[0]?.field ?? '']?.standing !== 'stated')
+  const missing = [
+    ...open,
+    ...unlisted.filter((one) => one.more > 0).map((one) => ({ subject: one.kind, fact: 'count' })),
+  ]
+  const assumed = sure.some(
+    (id) => view.installation.things.get(id)?.entries[inverse[0]?.field ?? '']?.standing !== 'stated',
+  )
   return between(sure.length, sure.length + open.length + more, { missing, assumed, witness: sure })
 }

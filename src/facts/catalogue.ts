@@ -25,7 +25,9 @@ export function typeOf(catalogue: Catalogue, kind: string, name: string): LeafFi
   const { model } = catalogue
   const own = catalogue.derived(kind, name)?.type ?? model.leaves.get(kind)?.get(name)
   if (own !== undefined) return own
-  const counted = Object.hasOwn(model.kinds.get(kind)?.parts ?? {}, name) || (model.inverse.get(kind) ?? []).some((inverse) => inverse.countedAs === name)
+  const counted =
+    Object.hasOwn(model.kinds.get(kind)?.parts ?? {}, name) ||
+    (model.inverse.get(kind) ?? []).some((inverse) => inverse.countedAs === name)
   return counted ? { type: 'quantity', quantity: 'count' } : undefined
 }
 

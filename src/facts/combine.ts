@@ -1,7 +1,8 @@
 import { between, isSettled, type Answer } from './answer.js'
 
 /** A traced or computed answer beside one that the document states: the trace goes first, the statement fills what it leaves open. */
-export type Combined = { readonly agree: true; readonly answer: Answer } | { readonly agree: false; readonly answer: Answer }
+export type Combined =
+  { readonly agree: true; readonly answer: Answer } | { readonly agree: false; readonly answer: Answer }
 
 /** Puts a trace and a statement together and tells whether they can both be true. */
 export function combine(traced: Answer, stated: Answer): Combined {
@@ -12,6 +13,16 @@ export function combine(traced: Answer, stated: Answer): Combined {
   return { agree: sameWord(traced, stated), answer: traced }
 }
 
+/** What everything said adds to what is stated alone. Whatever it adds rests on an assumption. */
+export function refine(strict: Answer, whole: Answer): Answer {
+  if (strict.state === 'unknown') return whole.state === 'unknown' ? strict : { ...whole, assumed: true }
+  if (strict.state !== 'number' || whole.state !== 'number') return strict
+  const low = Math.max(strict.low, whole.low)
+  const high = Math.min(strict.high, whole.high)
+  const adds = low <= high && (low > strict.low || high < strict.high)
+  return adds ? between(low, high, { ...strict, assumed: true, missing: low === high ? [] : strict.missing }) : strict
+}
+
 function combineBounds(traced: Answer & { state: 'number' }, spoken: Answer): Combined {
   if (spoken.state !== 'number') return { agree: true, answer: traced }
   const low = Math.max(traced.low, spoken.low)
@@ -20,7 +31,10 @@ function combineBounds(traced: Answer & { state: 'number' }, spoken: Answer): Co
   if (low > high + slack) return { agree: false, answer: traced }
   if (isSettled(traced)) return { agree: true, answer: traced }
   const ends = low > high ? { low: high, high: low } : { low, high }
-  return { agree: true, answer: between(ends.low, ends.high, { ...traced, stated: true, assumed: traced.assumed || spoken.assumed }) }
+  return {
+    agree: true,
+    answer: between(ends.low, ends.high, { ...traced, stated: true, assumed: traced.assumed || spoken.assumed }),
+  }
 }
 
 function sameWord(a: Answer, b: Answer): boolean {

@@ -21,12 +21,29 @@ export interface Facts {
 
 /** Makes an installation ready to be asked. Nothing is computed before it is needed. */
 export function gatherFacts(installation: Installation, catalogue: Catalogue): Facts {
-  const assumes = [...installation.things.values()].some((thing) => thing.standing !== 'stated' || Object.values(thing.entries).some(isAssumed) || Object.values(thing.parts).some((parts) => parts.stated !== undefined && isAssumed(parts.stated))) || [...installation.counts.values()].some(isAssumed)
-  const strict = openView(assumes ? restrict(installation, { thing: (thing) => thing.standing === 'stated', entry: (entry) => !isAssumed(entry) }) : installation)
+  const assumes =
+    [...installation.things.values()].some(
+      (thing) =>
+        thing.standing !== 'stated' ||
+        Object.values(thing.entries).some(isAssumed) ||
+        Object.values(thing.parts).some((parts) => parts.stated !== undefined && isAssumed(parts.stated)),
+    ) || [...installation.counts.values()].some(isAssumed)
+  const strict = openView(
+    assumes
+      ? restrict(installation, { thing: (thing) => thing.standing === 'stated', entry: (entry) => !isAssumed(entry) })
+      : installation,
+  )
   const whole = assumes ? openView(installation, strict) : strict
   const proved = new Map<View, View>()
   const photographed = (view: View): View => {
-    const made = proved.get(view) ?? openView(restrict(view.installation, { thing: () => true, entry: (entry, thing) => isPhotographed(entry, thing, view.installation) }))
+    const made =
+      proved.get(view) ??
+      openView(
+        restrict(view.installation, {
+          thing: () => true,
+          entry: (entry, thing) => isPhotographed(entry, thing, view.installation),
+        }),
+      )
     proved.set(view, made)
     return made
   }
@@ -57,7 +74,9 @@ function isPhotographed(entry: Entry, thing: Thing, installation: Installation):
 /** Stated answers that the drawing or the calculation disproves. */
 function answerContradictions(catalogue: Catalogue, view: View): readonly Contradiction[] {
   return [...view.installation.things.values()].flatMap((thing) => {
-    const names = [...(view.installation.model.answers.get(thing.kind.name)?.keys() ?? [])].filter((name) => thing.entries[name] !== undefined)
+    const names = [...(view.installation.model.answers.get(thing.kind.name)?.keys() ?? [])].filter(
+      (name) => thing.entries[name] !== undefined,
+    )
     return names.flatMap((name) => contradictionOf(catalogue, view, thing, name))
   })
 }
@@ -70,7 +89,14 @@ function contradictionOf(catalogue: Catalogue, view: View, thing: Thing, name: s
   if (traced === undefined || combine(traced, answerOf(entry, { subject: thing.id, fact: name })).agree) return []
   const way = traced.witness === undefined ? '' : ` (${traced.witness.join(' -> ')})`
   const found = traced.state === 'word' ? traced.word : 'something else'
-  return [{ code: 'answer-against-trace', subject: thing.id, fact: name, message: `${thing.id} is said to have ${name} ${entry.text}; what is drawn says ${found}${way}.` }]
+  return [
+    {
+      code: 'answer-against-trace',
+      subject: thing.id,
+      fact: name,
+      message: `${thing.id} is said to have ${name} ${entry.text}; what is drawn says ${found}${way}.`,
+    },
+  ]
 }
 
 /** A fact that throws breaks the rules that use it; it contradicts nothing. */

@@ -1,5 +1,16 @@
-export { between, boundsOf, isSettled, known, list, unknown, word, type Answer, type Missing, type Trail } from './answer.js'
-export { atLeastZero, largestOf, productOf, rebound, smallestOf, sumOf, timesOf, trailOf } from './arithmetic.js'
+export {
+  between,
+  boundsOf,
+  isSettled,
+  known,
+  list,
+  unknown,
+  word,
+  type Answer,
+  type Missing,
+  type Trail,
+} from './answer.js'
+export { atLeastZero, largestOf, rebound, smallestOf, sumOf, timesOf, trailOf } from './arithmetic.js'
 export { fact, type Context, type FactHandle, type FactType, type Listing } from './fact.js'
 export { defineCatalogue, factNames, singletonsOf, typeOf, type Catalogue } from './catalogue.js'
 export { resolveFact, type Resolution, type ResolvedFact } from './resolve-fact.js'

@@ -47,7 +47,8 @@ function highest(entry: Entry): number {
 export function listingOf(installation: Installation, name: string): Listing {
   const kinds = installation.model.kindsIn.get(name) ?? []
   const things = kinds.flatMap((kind) => installation.ofKind.get(kind) ?? [])
-  const more = kinds.length === 0 ? Infinity : kinds.map((kind) => moreOf(installation, kind)).reduce((sum, one) => sum + one, 0)
+  const more =
+    kinds.length === 0 ? Infinity : kinds.map((kind) => moreOf(installation, kind)).reduce((sum, one) => sum + one, 0)
   return { things, more: Math.min(more, ...leftOver(installation, name)) }
 }
 

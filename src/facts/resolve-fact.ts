@@ -13,7 +13,9 @@ export interface ResolvedFact {
   readonly ask: (view: View, subject: Thing) => Answer
 }
 
-export type Resolution = { readonly ok: true; readonly fact: ResolvedFact } | { readonly ok: false; readonly message: string; readonly nearest?: string }
+export type Resolution =
+  | { readonly ok: true; readonly fact: ResolvedFact }
+  | { readonly ok: false; readonly message: string; readonly nearest?: string }
 
 /** Finds what a rule means by `subject.fact`, `subject.reference.fact` or `singleton.fact`. */
 export function resolveFact(catalogue: Catalogue, subject: string, path: string): Resolution {
@@ -23,7 +25,10 @@ export function resolveFact(catalogue: Catalogue, subject: string, path: string)
   if (first === subject) return resolveOn(catalogue, { path, kinds: model.kindsIn.get(subject) ?? [], name, hop: true })
   if (model.kinds.get(first)?.section === 'singleton') return resolveSingleton(catalogue, first, path, name)
   const starts = [subject, ...singletonsOf(model)]
-  return refuse(`A rule about ${subject} may mention ${subject}.… and ${starts.slice(1).join(', ')}, not "${path}".`, nearestPath(first, starts, name))
+  return refuse(
+    `A rule about ${subject} may mention ${subject}.… and ${starts.slice(1).join(', ')}, not "${path}".`,
+    nearestPath(first, starts, name),
+  )
 }
 
 interface Place {
@@ -35,7 +40,8 @@ interface Place {
 
 function resolveSingleton(catalogue: Catalogue, singleton: string, path: string, name: string): Resolution {
   const type = typeOf(catalogue, singleton, name)
-  if (type === undefined) return refuse(`"${singleton}" has no fact "${name}".`, near(name, factNames(catalogue, singleton), `${singleton}.`))
+  if (type === undefined)
+    return refuse(`"${singleton}" has no fact "${name}".`, near(name, factNames(catalogue, singleton), `${singleton}.`))
   return {
     ok: true,
     fact: {
@@ -43,7 +49,9 @@ function resolveSingleton(catalogue: Catalogue, singleton: string, path: string,
       type,
       ask: (view) => {
         const thing = view.installation.things.get(singleton)
-        return thing === undefined ? unknown({ missing: [{ subject: singleton, fact: name }] }) : askFact(catalogue, view, thing, name)
+        return thing === undefined
+          ? unknown({ missing: [{ subject: singleton, fact: name }] })
+          : askFact(catalogue, view, thing, name)
       },
     },
   }
@@ -67,11 +75,20 @@ function resolveHop(catalogue: Catalogue, place: Place, reference: string, name:
   const targets = new Set(place.kinds.flatMap((kind) => targetsOf(model, kind, reference)))
   if (targets.size === 0) {
     const start = place.path.slice(0, place.path.length - reference.length - name.length - 1)
-    return refuse(`"${start.slice(0, -1)}" refers to nothing called "${reference}".`, near(reference, factNames(catalogue, ...place.kinds), start))
+    return refuse(
+      `"${start.slice(0, -1)}" refers to nothing called "${reference}".`,
+      near(reference, factNames(catalogue, ...place.kinds), start),
+    )
   }
   const inner = resolveOn(catalogue, { path: place.path, kinds: [...targets], name, hop: false })
   if (!inner.ok) return inner
-  return { ok: true, fact: { ...inner.fact, ask: (view, subject) => askAcross(catalogue, view, { subject, reference, inner: inner.fact }) } }
+  return {
+    ok: true,
+    fact: {
+      ...inner.fact,
+      ask: (view, subject) => askAcross(catalogue, view, { subject, reference, inner: inner.fact }),
+    },
+  }
 }
 
 function targetsOf(model: Model, kind: string, reference: string): readonly string[] {
@@ -87,7 +104,10 @@ interface Across {
 }
 
 function askAcross(catalogue: Catalogue, view: View, { subject, reference, inner }: Across): Answer {
-  const owner = subject.owner === undefined || subject.kind.fields[reference] !== undefined ? undefined : view.installation.things.get(subject.owner)
+  const owner =
+    subject.owner === undefined || subject.kind.fields[reference] !== undefined
+      ? undefined
+      : view.installation.things.get(subject.owner)
   if (owner !== undefined) return inner.ask(view, owner)
   const link = askFact(catalogue, view, subject, reference)
   if (link.state !== 'word') return unknown({ missing: link.missing })

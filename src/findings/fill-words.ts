@@ -21,13 +21,17 @@ export function paramsFor(text: string, words: Words): Readonly<Record<string, s
 }
 
 export function fill(text: string, params: Readonly<Record<string, string>>): string {
-  return text.replace(/\{([^{}]*)\}/g, (whole, name: string) => (Object.hasOwn(params, name) ? (params[name] ?? whole) : whole))
+  return text.replace(/\{([^{}]*)\}/g, (whole, name: string) =>
+    Object.hasOwn(params, name) ? (params[name] ?? whole) : whole,
+  )
 }
 
 function valueOf(name: string, words: Words): string {
   if (plainPlaceholders.includes(name)) return plainValue(name, words)
   const found = resolveFact(words.rulebook.facts, words.rule.subject, name)
-  const told = found.ok ? printAnswer(found.fact.ask(words.view, words.subject), found.fact.type, words.system) : undefined
+  const told = found.ok
+    ? printAnswer(found.fact.ask(words.view, words.subject), found.fact.type, words.system)
+    : undefined
   return told ?? 'something not known'
 }
 

@@ -1,5 +1,4 @@
 export { advisory } from './advisory.js'
-export { readAcceptances, type Acceptance, type AcceptancesRead } from './accept.js'
 export { packageName } from './package-name.js'
 export { printAnswer, speak } from './print-answer.js'
 export { spokenGrounds } from './tell-basis.js'

@@ -3,10 +3,14 @@ import type { Report } from './report.js'
 
 /** How well the stated values are known. */
 export function countKnown(installation: Installation): Report['known'] {
-  const entries = [...installation.things.values()].flatMap((thing) => Object.values(thing.entries).map((entry) => ({ entry, thing })))
+  const entries = [...installation.things.values()].flatMap((thing) =>
+    Object.values(thing.entries).map((entry) => ({ entry, thing })),
+  )
   const stated = entries.filter(({ entry }) => entry.standing === 'stated')
   const shown = stated.filter((one) => hasPhoto(one.entry, one.thing, installation))
-  const gauged = stated.filter((one) => !shown.includes(one) && (one.entry.how === 'gauge' || one.entry.how === 'measured'))
+  const gauged = stated.filter(
+    (one) => !shown.includes(one) && (one.entry.how === 'gauge' || one.entry.how === 'measured'),
+  )
   return {
     values: entries.length,
     photo: shown.length,

@@ -4,10 +4,16 @@ import type { Installation } from '../model/index.js'
 import { openLeaves, type Judged } from '../rulebook/index.js'
 
 /** What would decide a demand that is undecided: facts asked by every comparison that is still open. */
-export function missingOf({ demand, dates, when, require, exempted }: JudgedDemand, installation: Installation): readonly Missing[] {
+export function missingOf(
+  { demand, dates, when, require, exempted }: JudgedDemand,
+  installation: Installation,
+): readonly Missing[] {
   const asked = missingIn([dates, when, exempted?.judged])
   const required = missingIn([require])
-  return unique([...asked, ...(demand.proof === undefined ? required : required.map((one) => proofFor(one, installation)))])
+  return unique([
+    ...asked,
+    ...(demand.proof === undefined ? required : required.map((one) => proofFor(one, installation))),
+  ])
 }
 
 function missingIn(judged: readonly (Judged | undefined)[]): readonly Missing[] {

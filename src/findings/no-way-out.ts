@@ -7,7 +7,9 @@ export function noWayOut(demands: readonly JudgedDemand[]): string | undefined {
   const lists = applying.flatMap((one) => allLeaves(one.require)).filter(isCompleteList)
   const facts = new Set(lists.map((leaf) => leaf.leaf.fact.path))
   const stuck = [...facts].find((path) => sharesNothing(lists.filter((leaf) => leaf.leaf.fact.path === path)))
-  return stuck === undefined ? undefined : 'No choice satisfies all who demand here; ask the maker and the office together.'
+  return stuck === undefined
+    ? undefined
+    : 'No choice satisfies all who demand here; ask the maker and the office together.'
 }
 
 function isCompleteList(leaf: JudgedLeaf): boolean {

@@ -44,7 +44,9 @@ function rankOf(verdict: JudgedVerdict): number {
 
 function question({ kind, owner }: Thing): string {
   const article = /^[aeiou]/i.test(kind.spoken) ? 'an' : 'a'
-  return owner === undefined ? `Is there ${article} ${kind.spoken} that is not listed?` : `Has ${owner} ${article} ${kind.spoken} that is not listed?`
+  return owner === undefined
+    ? `Is there ${article} ${kind.spoken} that is not listed?`
+    : `Has ${owner} ${article} ${kind.spoken} that is not listed?`
 }
 
 function countText({ kind, owner }: Thing): string {

@@ -10,7 +10,11 @@ export function printAnswer(answer: Answer, type: LeafField, system: UnitSystem)
     case 'word':
       return speak(answer.word, type)
     case 'list':
-      return [...answer.members.map((member) => speak(member, type)), ...(answer.complete ? [] : ['perhaps more'])].join(', ') || 'nothing'
+      return (
+        [...answer.members.map((member) => speak(member, type)), ...(answer.complete ? [] : ['perhaps more'])].join(
+          ', ',
+        ) || 'nothing'
+      )
     case 'number':
       return printNumber(answer, type, system)
     default:
@@ -19,8 +23,14 @@ export function printAnswer(answer: Answer, type: LeafField, system: UnitSystem)
 }
 
 /** A number beside the limit it is held against, with as many decimals as it takes to tell them apart. */
-export function printBeside(answer: Answer, limit: Answer, type: LeafField, system: UnitSystem): readonly [string | undefined, string | undefined] {
-  if (type.type === 'quantity' && isPoint(answer) && isPoint(limit)) return printPair(answer.low, limit.low, type.quantity, system)
+export function printBeside(
+  answer: Answer,
+  limit: Answer,
+  type: LeafField,
+  system: UnitSystem,
+): readonly [string | undefined, string | undefined] {
+  if (type.type === 'quantity' && isPoint(answer) && isPoint(limit))
+    return printPair(answer.low, limit.low, type.quantity, system)
   return [printAnswer(answer, type, system), printAnswer(limit, type, system)]
 }
 
@@ -32,7 +42,8 @@ function printNumber(answer: Answer & { readonly state: 'number' }, type: LeafFi
   const { quantity } = type.type === 'quantity' ? type : { quantity: 'count' as const }
   const print = (value: number): string => printQuantity(value, quantity, system)
   if (isSettled(answer)) return print(answer.low)
-  if (answer.low === -Infinity || (answer.low === 0 && Number.isFinite(answer.high))) return `at most ${print(answer.high)}`
+  if (answer.low === -Infinity || (answer.low === 0 && Number.isFinite(answer.high)))
+    return `at most ${print(answer.high)}`
   if (answer.high === Infinity) return `at least ${print(answer.low)}`
   return `${print(answer.low)} to ${print(answer.high)}`
 }

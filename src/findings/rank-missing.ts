@@ -8,7 +8,10 @@ import type { Missing } from '../facts/index.js'
 
 /** What to find out next: worst first, then what settles most. */
 export function rankMissing(verdicts: readonly JudgedVerdict[], installation: Installation): readonly MissingFact[] {
-  const hanging = new Map<string, { readonly missing: Missing; readonly verdicts: { key: string; rule: string; severity: Severity }[] }>()
+  const hanging = new Map<
+    string,
+    { readonly missing: Missing; readonly verdicts: { key: string; rule: string; severity: Severity }[] }
+  >()
   for (const verdict of verdicts) {
     for (const { missing, severity } of openIn(verdict, installation)) {
       const key = `${missing.subject} ${missing.fact}`
@@ -20,13 +23,25 @@ export function rankMissing(verdicts: readonly JudgedVerdict[], installation: In
   return [...hanging.values()].map(toFact).sort(compareFacts)
 }
 
-function openIn(verdict: JudgedVerdict, installation: Installation): readonly { readonly missing: Missing; readonly severity: Severity }[] {
+function openIn(
+  verdict: JudgedVerdict,
+  installation: Installation,
+): readonly { readonly missing: Missing; readonly severity: Severity }[] {
   const open = verdict.demands.filter((one) => one.verdict === 'undecided')
-  if (verdict.subject.unlisted === true) return open.map((one) => ({ missing: missingCount(verdict.subject), severity: one.demand.severity }))
-  return open.flatMap((one) => missingOf(one, installation).map((missing) => ({ missing, severity: one.demand.severity })))
+  if (verdict.subject.unlisted === true)
+    return open.map((one) => ({ missing: missingCount(verdict.subject), severity: one.demand.severity }))
+  return open.flatMap((one) =>
+    missingOf(one, installation).map((missing) => ({ missing, severity: one.demand.severity })),
+  )
 }
 
-function toFact({ missing, verdicts }: { missing: Missing; verdicts: readonly { key: string; rule: string; severity: Severity }[] }): MissingFact {
+function toFact({
+  missing,
+  verdicts,
+}: {
+  missing: Missing
+  verdicts: readonly { key: string; rule: string; severity: Severity }[]
+}): MissingFact {
   return {
     ...missing,
     decides: new Set(verdicts.map((one) => one.key)).size,

@@ -67,7 +67,14 @@ export interface Finding {
   readonly severity: Severity
   readonly ground: Ground
   readonly couldBe?: Severity
-  readonly subject: { readonly kind: string; readonly spoken: string; readonly id: string; readonly name?: string; readonly place: Place; readonly listed: boolean }
+  readonly subject: {
+    readonly kind: string
+    readonly spoken: string
+    readonly id: string
+    readonly name?: string
+    readonly place: Place
+    readonly listed: boolean
+  }
   readonly say: { readonly key: string; readonly params: Readonly<Record<string, string>> }
   readonly message: string
   readonly because: string
@@ -138,14 +145,30 @@ export interface Report {
   readonly findings: readonly Finding[]
   readonly accepted: readonly AcceptedFinding[]
   readonly contradictions: readonly Contradiction[]
-  readonly broken: readonly { readonly rule: string; readonly subject: string; readonly severity: Severity; readonly error: string }[]
+  readonly broken: readonly {
+    readonly rule: string
+    readonly subject: string
+    readonly severity: Severity
+    readonly error: string
+  }[]
   readonly unheard: readonly Unheard[]
   readonly missing: readonly MissingFact[]
-  readonly known: { readonly values: number; readonly photo: number; readonly gauge: number; readonly typed: number; readonly assumed: number; readonly template: number }
+  readonly known: {
+    readonly values: number
+    readonly photo: number
+    readonly gauge: number
+    readonly typed: number
+    readonly assumed: number
+    readonly template: number
+  }
   readonly passed?: readonly PassedVerdict[]
   readonly provenance: {
     readonly package: string
-    readonly rulebook: { readonly ruleSets: readonly { readonly name: string; readonly version: string }[]; readonly overlays: readonly OverlayTold[]; readonly hash: string }
+    readonly rulebook: {
+      readonly ruleSets: readonly { readonly name: string; readonly version: string }[]
+      readonly overlays: readonly OverlayTold[]
+      readonly hash: string
+    }
     /** SHA-256 of the written document in canonical JSON. */
     readonly document: string
     readonly judgedOn: string

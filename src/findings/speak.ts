@@ -4,9 +4,15 @@ import type { UnitSystem } from '../units/index.js'
 import { marginOf } from './tell-evidence.js'
 
 /** The demand that a finding is about: the worst of those with its verdict, among equals the one missed by most. */
-export function speaking(demands: readonly JudgedDemand[], verdict: 'fail' | 'undecided', system: UnitSystem): JudgedDemand | undefined {
+export function speaking(
+  demands: readonly JudgedDemand[],
+  verdict: 'fail' | 'undecided',
+  system: UnitSystem,
+): JudgedDemand | undefined {
   const candidates = demands.filter((one) => one.verdict === verdict)
-  return [...candidates].sort((a, b) => rank(a) - rank(b) || missedBy(a, system) - missedBy(b, system) || (a.demand.id < b.demand.id ? -1 : 1))[0]
+  return [...candidates].sort(
+    (a, b) => rank(a) - rank(b) || missedBy(a, system) - missedBy(b, system) || (a.demand.id < b.demand.id ? -1 : 1),
+  )[0]
 }
 
 function rank({ demand }: JudgedDemand): number {

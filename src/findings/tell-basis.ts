@@ -3,7 +3,11 @@ import type { BasisData, Demand, Ground, Rulebook } from '../rulebook/index.js'
 import type { BasisTold } from './report.js'
 
 /** A demand's sources for this house: those of its family first, each beside the edition that the document states. */
-export function tellBasis({ basis, authority }: Pick<Demand, 'basis' | 'authority'>, rulebook: Rulebook, installation: Installation): readonly BasisTold[] {
+export function tellBasis(
+  { basis, authority }: Pick<Demand, 'basis' | 'authority'>,
+  rulebook: Rulebook,
+  installation: Installation,
+): readonly BasisTold[] {
   const familyOf = (one: BasisData): string => rulebook.sources.get(one.source)?.family ?? 'none'
   const own = wordOf(installation.things.get('building')?.entries.occupancy)
   const preferred = own === undefined ? basis : basis.filter((one) => fits(familyOf(one), own, basis.map(familyOf)))
@@ -19,7 +23,8 @@ export function tellBasis({ basis, authority }: Pick<Demand, 'basis' | 'authorit
 
 /** One- and two-family houses are judged by the residential family where it has an entry, others by the rest. */
 function fits(family: string, occupancy: string, families: readonly string[]): boolean {
-  if (occupancy === 'dwelling') return !families.includes('residential') || family === 'residential' || family === 'none'
+  if (occupancy === 'dwelling')
+    return !families.includes('residential') || family === 'residential' || family === 'none'
   return family !== 'residential'
 }
 
@@ -68,4 +73,3 @@ export function spokenAuthority(ground: Ground, name: string, base: boolean): st
 function neverGround(ground: never): never {
   throw new TypeError(`no such ground: ${String(ground)}`)
 }
-

@@ -6,14 +6,26 @@ import { printAnswer, printBeside } from './print-answer.js'
 import type { Evidence } from './report.js'
 
 /** Every comparison of a judged condition as evidence. */
-export function tellEvidence(judged: Judged, part: Evidence['part'], subject: Thing, system: UnitSystem): readonly Evidence[] {
+export function tellEvidence(
+  judged: Judged,
+  part: Evidence['part'],
+  subject: Thing,
+  system: UnitSystem,
+): readonly Evidence[] {
   return allLeaves(judged).map((leaf) => ({ part, ...tellLeaf(leaf, subject, system) }))
 }
 
-function tellLeaf({ leaf, left, right, truth }: JudgedLeaf, subject: Thing, system: UnitSystem): Omit<Evidence, 'part'> {
+function tellLeaf(
+  { leaf, left, right, truth }: JudgedLeaf,
+  subject: Thing,
+  system: UnitSystem,
+): Omit<Evidence, 'part'> {
   const { type, path } = leaf.fact
   const first = right[0]
-  const [value, limit] = first === undefined || right.length > 1 ? [printAnswer(left, type, system), right.map((one) => printAnswer(one, type, system)).join(' and ')] : printBeside(left, first, type, system)
+  const [value, limit] =
+    first === undefined || right.length > 1
+      ? [printAnswer(left, type, system), right.map((one) => printAnswer(one, type, system)).join(' and ')]
+      : printBeside(left, first, type, system)
   const margin = marginOf({ leaf, left, right, truth, type: 'leaf' }, system)
   const { entry } = left
   return {
@@ -58,7 +70,14 @@ const differences: Partial<Record<QuantityName, QuantityName>> = { temperature: 
 export function marginOf({ leaf, left, right }: JudgedLeaf, system: UnitSystem): Margin | undefined {
   const limit = right[0]
   const type: LeafField = leaf.fact.type
-  if (type.type !== 'quantity' || type.quantity === 'date' || left.state !== 'number' || limit?.state !== 'number' || right.length !== 1) return undefined
+  if (
+    type.type !== 'quantity' ||
+    type.quantity === 'date' ||
+    left.state !== 'number' ||
+    limit?.state !== 'number' ||
+    right.length !== 1
+  )
+    return undefined
   const upward = leaf.operator === 'atLeast' || leaf.operator === 'moreThan'
   const downward = leaf.operator === 'atMost' || leaf.operator === 'lessThan'
   if (!upward && !downward) return undefined

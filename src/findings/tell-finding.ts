@@ -28,13 +28,22 @@ export function tellFinding(verdict: JudgedVerdict, telling: Telling): Finding |
   const spoken = speaking(verdict.demands, verdict.verdict, telling.system)
   if (spoken === undefined) return undefined
   const ground = spoken.demand.basis[0]?.ground ?? 'practice'
-  const missing = unique(verdict.demands.filter((one) => one.verdict === 'undecided').flatMap((one) => missingOf(one, telling.installation)))
+  const missing = unique(
+    verdict.demands.filter((one) => one.verdict === 'undecided').flatMap((one) => missingOf(one, telling.installation)),
+  )
   const leaves = allLeaves(spoken.require)
   const witness = leaves.map(({ left }) => left.witness).find((way) => way !== undefined && way.length > 0)
   const words = sentence(verdict, spoken, telling)
   const rests = restsOn(verdict.demands.filter((one) => one.verdict === verdict.verdict))
   const view = viewFor(telling.facts, spoken.demand)
-  const texts = { rulebook: telling.rulebook, rule, subject, view, system: telling.system, ...spokenDemand(spoken, telling) }
+  const texts = {
+    rulebook: telling.rulebook,
+    rule,
+    subject,
+    view,
+    system: telling.system,
+    ...spokenDemand(spoken, telling),
+  }
   const say = (text: string): string => fill(text, paramsFor(text, texts))
   return {
     key: `${rule.id}/${subject.id}`,
@@ -52,7 +61,10 @@ export function tellFinding(verdict: JudgedVerdict, telling: Telling): Finding |
     ...(rule.caution === undefined ? {} : { caution: say(rule.caution) }),
     demands: verdict.demands.map((one) => tellDemand(one, one === spoken, telling)),
     ...(rests === undefined ? {} : { restsOn: rests }),
-    evidence: [...(spoken.when === undefined ? [] : tellEvidence(spoken.when, 'when', subject, telling.system)), ...tellEvidence(spoken.require, 'require', subject, telling.system)],
+    evidence: [
+      ...(spoken.when === undefined ? [] : tellEvidence(spoken.when, 'when', subject, telling.system)),
+      ...tellEvidence(spoken.require, 'require', subject, telling.system),
+    ],
     ...(witness === undefined ? {} : { witness }),
     ...(missing.length === 0 ? {} : { missing }),
   }
@@ -74,18 +86,34 @@ function sentence(verdict: JudgedVerdict, spoken: JudgedDemand, telling: Telling
   const key = `${rule.id}/${spoken.demand.id}/${verdict.verdict}`
   if (verdict.verdict === 'undecided') {
     const params = { title: rule.title, id: spokenId(subject) }
-    return { say: { key, params }, message: `Cannot be told for ${params.id}: ${params.title.charAt(0).toLowerCase()}${params.title.slice(1)}.` }
+    return {
+      say: { key, params },
+      message: `Cannot be told for ${params.id}: ${params.title.charAt(0).toLowerCase()}${params.title.slice(1)}.`,
+    }
   }
   const text = spoken.demand.say ?? rule.say
   const view = viewFor(telling.facts, spoken.demand)
-  const params = paramsFor(text, { rulebook: telling.rulebook, rule, subject, view, system: telling.system, ...spokenDemand(spoken, telling) })
-  const extra = [sinceText(verdict, spoken), couldBeText(verdict), noWayOut(verdict.demands)].filter((part) => part !== undefined)
+  const params = paramsFor(text, {
+    rulebook: telling.rulebook,
+    rule,
+    subject,
+    view,
+    system: telling.system,
+    ...spokenDemand(spoken, telling),
+  })
+  const extra = [sinceText(verdict, spoken), couldBeText(verdict), noWayOut(verdict.demands)].filter(
+    (part) => part !== undefined,
+  )
   return { say: { key, params }, message: [fill(text, params), ...extra].join(' ') }
 }
 
-function spokenDemand({ demand, require }: JudgedDemand, { system }: Telling): { readonly demand: string; readonly authority: string } {
+function spokenDemand(
+  { demand, require }: JudgedDemand,
+  { system }: Telling,
+): { readonly demand: string; readonly authority: string } {
   const leaf = allLeaves(require)[0]
-  const limit = leaf?.right.map((one) => printAnswer(one, leaf.leaf.fact.type, system) ?? 'something not known').join(' to ') ?? ''
+  const limit =
+    leaf?.right.map((one) => printAnswer(one, leaf.leaf.fact.type, system) ?? 'something not known').join(' to ') ?? ''
   const ground = demand.basis[0]?.ground ?? 'practice'
   const heard = demand.nature === 'verbal-habit' ? `${demand.authority.name} (heard to ask)` : demand.authority.name
   return { demand: limit, authority: spokenAuthority(ground, heard, demand.authority.layer === 'base') }
@@ -94,7 +122,13 @@ function spokenDemand({ demand, require }: JudgedDemand, { system }: Telling): {
 /** Why the date matters: without this demand the house would have passed before it. */
 function sinceText({ demands, severity }: JudgedVerdict, { demand }: JudgedDemand): string | undefined {
   if (demand.effective?.from === undefined || demand.severity !== severity) return undefined
-  const others = demands.some((one) => one.demand !== demand && one.verdict === 'fail' && one.demand.severity === severity && one.demand.effective?.from === undefined)
+  const others = demands.some(
+    (one) =>
+      one.demand !== demand &&
+      one.verdict === 'fail' &&
+      one.demand.severity === severity &&
+      one.demand.effective?.from === undefined,
+  )
   return others ? undefined : `Demanded since ${demand.effective.from}; before that it would have passed here.`
 }
 
@@ -105,7 +139,8 @@ function couldBeText({ couldBe, severity }: JudgedVerdict): string | undefined {
 function tellDemand(one: JudgedDemand, spoke: boolean, telling: Telling): DemandTold {
   const { demand, require } = one
   const leaf = allLeaves(require)[0]
-  const value = leaf && leaf.right.map((side) => printAnswer(side, leaf.leaf.fact.type, telling.system) ?? 'not known').join(' to ')
+  const value =
+    leaf && leaf.right.map((side) => printAnswer(side, leaf.leaf.fact.type, telling.system) ?? 'not known').join(' to ')
   const margin = leaf && marginOf(leaf, telling.system)
   const { authority } = demand
   const exemption = one.exempted === undefined ? undefined : demand.exemptions[one.exempted.index]
@@ -126,13 +161,16 @@ function tellDemand(one: JudgedDemand, spoke: boolean, telling: Telling): Demand
     basis: tellBasis(demand, telling.rulebook, telling.installation),
     ...(demand.nature === undefined ? {} : { nature: demand.nature }),
     ...(demand.effective?.from === undefined ? {} : { since: demand.effective.from }),
-    ...(letGo ? { exempted: exemptedText(one, exemption.authority.name, exemption.clause, exemption.authority.official) } : {}),
+    ...(letGo
+      ? { exempted: exemptedText(one, exemption.authority.name, exemption.clause, exemption.authority.official) }
+      : {}),
   }
 }
 
 function exemptedText(one: JudgedDemand, name: string, clause: string, official: boolean): string {
   if (one.exempted?.truth === 1) return `let go by ${name}, ${clause}`
-  if (!official && isBinding(one.demand.severity)) return `${name} may let it go (${clause}); the file is not the authority's own, confirm with the office`
+  if (!official && isBinding(one.demand.severity))
+    return `${name} may let it go (${clause}); the file is not the authority's own, confirm with the office`
   return `${name} may let it go (${clause})`
 }
 
@@ -146,4 +184,3 @@ function restsOn(demands: readonly JudgedDemand[]): Finding['restsOn'] {
 export function worse(a: Severity, b: Severity | undefined): Severity {
   return b !== undefined && isWorse(b, a) ? b : a
 }
-

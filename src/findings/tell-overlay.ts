@@ -23,6 +23,8 @@ export function tellOverlay(overlay: Authority, installation: Installation, judg
 const twoYears = 730.5
 
 function isStale(lastVerified: string | undefined, judgedOn: string | undefined): boolean {
-  const [verified, today] = [lastVerified, judgedOn].map((day) => (day === undefined ? undefined : parseQuantity(day, 'date')))
+  const [verified, today] = [lastVerified, judgedOn].map((day) =>
+    day === undefined ? undefined : parseQuantity(day, 'date'),
+  )
   return verified?.ok === true && today?.ok === true && isMore(today.low - verified.high, twoYears)
 }

@@ -1,8 +1,8 @@
 import type { Facts } from '../facts/index.js'
-import { isDue } from '../model/index.js'
+import { isDue, UnreadableInstallation } from '../model/index.js'
 import type { Verdict } from '../judging/index.js'
 import { digestOf, worstOf, type Rulebook } from '../rulebook/index.js'
-import { acceptanceFor, split, type Acceptance } from './accept.js'
+import { acceptanceFor, readAcceptances, split, type Acceptance } from './accept.js'
 import { advisory } from './advisory.js'
 import { countKnown } from './known-values.js'
 import { oneMoreFindings } from './one-more.js'
@@ -21,19 +21,29 @@ export interface Judgement {
   readonly facts: Facts
   readonly rulebook: Rulebook
   readonly verdicts: readonly Verdict[]
-  readonly acceptances: readonly Acceptance[]
   /** The document as written, for its digest. */
   readonly document: unknown
 }
 
-/** Words every verdict: the one gate through which all results pass. */
+/**
+ * Words every verdict: the one gate through which all results pass.
+ *
+ * @throws UnreadableInstallation when an approved modification names what is not there
+ */
 export function writeReport(judgement: Judgement, options: ReportOptions = {}): Report {
   const { facts, rulebook, verdicts } = judgement
+  const approvals = readAcceptances(facts, rulebook)
+  if (!approvals.ok) throw new UnreadableInstallation(approvals.problems)
   const { installation } = facts
   const telling: Telling = { rulebook, facts, installation, system: installation.units }
   const judged = verdicts.filter((verdict): verdict is JudgedVerdict => verdict.type === 'judged')
-  const { left, accepted } = setAside(judged, judgement, options)
-  const findings = inOrder([...left.filter((verdict) => verdict.subject.unlisted !== true).flatMap((verdict) => tellFinding(verdict, telling) ?? []), ...oneMoreFindings(left)])
+  const { left, accepted } = setAside(judged, approvals.acceptances, facts, options)
+  const findings = inOrder([
+    ...left
+      .filter((verdict) => verdict.subject.unlisted !== true)
+      .flatMap((verdict) => tellFinding(verdict, telling) ?? []),
+    ...oneMoreFindings(left),
+  ])
   const broken = verdicts.flatMap((verdict) => (verdict.type === 'broken' ? [brokenOf(verdict)] : []))
   const weighed = { findings, contradictions: facts.contradictions, broken, unheard: unheardIn(installation, rulebook) }
   const outcome = outcomeOf(weighed)
@@ -51,7 +61,11 @@ export function writeReport(judgement: Judgement, options: ReportOptions = {}): 
     ...(options.listPassed === true ? { passed: passedOf(judged, telling) } : {}),
     provenance: {
       package: packageName,
-      rulebook: { ruleSets: rulebook.ruleSets, overlays: rulebook.overlays.map((overlay) => tellOverlay(overlay, installation, options.judgedOn)), hash: rulebook.hash },
+      rulebook: {
+        ruleSets: rulebook.ruleSets,
+        overlays: rulebook.overlays.map((overlay) => tellOverlay(overlay, installation, options.judgedOn)),
+        hash: rulebook.hash,
+      },
       document: digestOf(judgement.document),
       judgedOn: options.judgedOn ?? 'not stated',
       phase: installation.phase ?? 'not stated: everything was asked',
@@ -64,7 +78,12 @@ interface SetAside {
   readonly acceptance: Acceptance
 }
 
-function setAside(judged: readonly JudgedVerdict[], { facts, acceptances }: Judgement, { judgedOn }: ReportOptions): { readonly left: readonly JudgedVerdict[]; readonly accepted: readonly SetAside[] } {
+function setAside(
+  judged: readonly JudgedVerdict[],
+  acceptances: readonly Acceptance[],
+  facts: Facts,
+  { judgedOn }: ReportOptions,
+): { readonly left: readonly JudgedVerdict[]; readonly accepted: readonly SetAside[] } {
   if (acceptances.length === 0) return { left: judged, accepted: [] }
   const accepted: SetAside[] = []
   const left = judged.map((verdict) => {
@@ -80,16 +99,31 @@ function setAside(judged: readonly JudgedVerdict[], { facts, acceptances }: Judg
 function acceptedFindings(accepted: readonly SetAside[], telling: Telling): readonly AcceptedFinding[] {
   return accepted.flatMap(({ verdict, acceptance: { modification } }) => {
     const finding = tellFinding(verdict, telling)
-    return finding === undefined ? [] : [{ finding, by: modification.by, evidence: modification.evidence, ...(modification.expires === undefined ? {} : { expires: modification.expires.text }) }]
+    return finding === undefined
+      ? []
+      : [
+          {
+            finding,
+            by: modification.by,
+            evidence: modification.evidence,
+            ...(modification.expires === undefined ? {} : { expires: modification.expires.text }),
+          },
+        ]
   })
 }
 
 function brokenOf({ rule, subject, error }: Verdict & { readonly type: 'broken' }): Report['broken'][number] {
-  return { rule: rule.id, subject: subject.id, severity: worstOf(rule.demands.map((demand) => demand.severity)) ?? 'advice', error }
+  return {
+    rule: rule.id,
+    subject: subject.id,
+    severity: worstOf(rule.demands.map((demand) => demand.severity)) ?? 'advice',
+    error,
+  }
 }
 
 function tallyOf({ verdicts, rulebook, facts }: Judgement, accepted: number): Report['tally'] {
-  const count = (word: string): number => verdicts.filter((verdict) => verdict.type === 'judged' && verdict.verdict === word).length
+  const count = (word: string): number =>
+    verdicts.filter((verdict) => verdict.type === 'judged' && verdict.verdict === word).length
   return {
     asked: verdicts.length,
     pass: count('pass'),
@@ -104,6 +138,17 @@ function tallyOf({ verdicts, rulebook, facts }: Judgement, accepted: number): Re
 
 function passedOf(judged: readonly JudgedVerdict[], { system }: Telling): readonly PassedVerdict[] {
   return judged.flatMap(({ verdict, rule, subject, demands }) =>
-    verdict === 'pass' || verdict === 'not-applicable' ? [{ rule: rule.id, subject: subject.id, verdict, evidence: demands.filter((one) => one.verdict === 'pass').flatMap((one) => tellEvidence(one.require, 'require', subject, system)) }] : [],
+    verdict === 'pass' || verdict === 'not-applicable'
+      ? [
+          {
+            rule: rule.id,
+            subject: subject.id,
+            verdict,
+            evidence: demands
+              .filter((one) => one.verdict === 'pass')
+              .flatMap((one) => tellEvidence(one.require, 'require', subject, system)),
+          },
+        ]
+      : [],
   )
 }

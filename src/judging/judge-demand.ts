@@ -1,6 +1,17 @@
 import type { Facts, View } from '../facts/index.js'
 import type { Thing } from '../model/index.js'
-import { both, either, isBinding, judgeCondition, opposite, type Demand, type Exemption, type Judged, type Rule, type Tri } from '../rulebook/index.js'
+import {
+  both,
+  either,
+  isBinding,
+  judgeCondition,
+  opposite,
+  type Demand,
+  type Exemption,
+  type Judged,
+  type Rule,
+  type Tri,
+} from '../rulebook/index.js'
 import type { JudgedDemand } from './verdict.js'
 
 /** The view that a severity is judged in: what is stated for `stop` and `must`, assumptions included below. */
@@ -23,7 +34,8 @@ export function judgeDemand(facts: Facts, rule: Rule, demand: Demand, subject: T
   const ruleWhen = rule.when && judgeCondition(rule.when, view, at)
   const ownWhen = demand.when && judgeCondition(demand.when, view, at)
   const whens = [ruleWhen, ownWhen].filter((one) => one !== undefined)
-  const when: Judged | undefined = whens.length < 2 ? whens[0] : { type: 'all', truth: both(whens.map((one) => one.truth)), of: whens }
+  const when: Judged | undefined =
+    whens.length < 2 ? whens[0] : { type: 'all', truth: both(whens.map((one) => one.truth)), of: whens }
   const require = judgeCondition(demand.require, proved, seenIn(proved, subject))
   const exempted = strongestExemption(demand, view, at)
   const applies = both([dates?.truth ?? 1, when?.truth ?? 1, opposite(exempted?.truth ?? -1)])
@@ -52,8 +64,13 @@ function worded(applies: Tri, truth: Tri): JudgedDemand['verdict'] {
 }
 
 function strongestExemption(demand: Demand, view: View, subject: Thing): JudgedDemand['exempted'] {
-  const judged = demand.exemptions.map((exemption, index) => judgeExemption(demand, exemption, { index, view, subject }))
-  return judged.reduce<JudgedDemand['exempted']>((best, one) => (best === undefined || one.truth > best.truth ? one : best), undefined)
+  const judged = demand.exemptions.map((exemption, index) =>
+    judgeExemption(demand, exemption, { index, view, subject }),
+  )
+  return judged.reduce<JudgedDemand['exempted']>(
+    (best, one) => (best === undefined || one.truth > best.truth ? one : best),
+    undefined,
+  )
 }
 
 interface ExemptionPlace {
@@ -63,8 +80,14 @@ interface ExemptionPlace {
 }
 
 /** Whoever is not the authority cannot let a binding demand go: the office has to confirm it. */
-function judgeExemption(demand: Demand, exemption: Exemption, { index, view, subject }: ExemptionPlace): NonNullable<JudgedDemand['exempted']> {
-  const parts = [exemption.applies, exemption.when].flatMap((condition) => (condition === undefined ? [] : [judgeCondition(condition, view, subject)]))
+function judgeExemption(
+  demand: Demand,
+  exemption: Exemption,
+  { index, view, subject }: ExemptionPlace,
+): NonNullable<JudgedDemand['exempted']> {
+  const parts = [exemption.applies, exemption.when].flatMap((condition) =>
+    condition === undefined ? [] : [judgeCondition(condition, view, subject)],
+  )
   const judged: Judged = { type: 'all', truth: both(parts.map((part) => part.truth)), of: parts }
   const limit: Tri = exemption.authority.official || !isBinding(demand.severity) ? 1 : 0
   return { index, truth: both([judged.truth, limit]), judged }

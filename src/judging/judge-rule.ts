@@ -5,9 +5,18 @@ import { judgeDemand } from './judge-demand.js'
 import type { JudgedDemand, Verdict } from './verdict.js'
 
 /** Judges a rule for one subject: every demand by itself, the worst that fails speaks. */
-export function judgeRule(facts: Facts, rule: Rule, subject: Thing, demands: readonly Demand[] = rule.demands): Verdict {
+export function judgeRule(
+  facts: Facts,
+  rule: Rule,
+  subject: Thing,
+  demands: readonly Demand[] = rule.demands,
+): Verdict {
   try {
-    return summarize(rule, subject, demands.map((demand) => judgeDemand(facts, rule, demand, subject)))
+    return summarize(
+      rule,
+      subject,
+      demands.map((demand) => judgeDemand(facts, rule, demand, subject)),
+    )
   } catch (reason) {
     return { type: 'broken', rule, subject, error: reason instanceof Error ? reason.message : String(reason) }
   }

@@ -36,6 +36,6 @@ export function plan(rulebook: Rulebook, facts: Facts): readonly PlannedRule[] {
 function hearing(facts: Facts): (authority: Authority) => boolean {
   const entry = facts.strict.installation.things.get('jurisdiction')?.entries.authorities
   const list = entry?.value.type === 'list' ? entry.value : undefined
-  return (authority) => authority.layer === 'base' || list === undefined || !list.complete || list.members.includes(authority.id)
+  return (authority) =>
+    authority.layer === 'base' || list === undefined || !list.complete || list.members.includes(authority.id)
 }
-

@@ -24,7 +24,11 @@ export function demandsFor({ binding, lesser }: Asked, demands: readonly Demand[
 }
 
 function listedOf(kind: string, strict: Installation, whole: Installation): readonly Asked[] {
-  return (whole.ofKind.get(kind) ?? []).map((subject) => ({ subject, binding: strict === whole || strict.things.has(subject.id), lesser: true }))
+  return (whole.ofKind.get(kind) ?? []).map((subject) => ({
+    subject,
+    binding: strict === whole || strict.things.has(subject.id),
+    lesser: true,
+  }))
 }
 
 function unlistedOf(kind: string, strict: Installation, whole: Installation): readonly Asked[] {
@@ -49,9 +53,21 @@ function unlistedParts(kind: KindSpec, installation: Installation): readonly Thi
   if (owner === undefined) return []
   const owners = (installation.ofKind.get(owner.kind) ?? []).filter((thing) => moreParts(thing, owner.parts) > 0)
   const alone = moreOf(installation, owner.kind) > 0 ? [oneMore(kind)] : []
-  return [...owners.map((thing) => ({ ...oneMore(kind), id: `${thing.id}/one more ${kind.name}`, owner: thing.id })), ...alone]
+  return [
+    ...owners.map((thing) => ({ ...oneMore(kind), id: `${thing.id}/one more ${kind.name}`, owner: thing.id })),
+    ...alone,
+  ]
 }
 
 function oneMore(kind: KindSpec): Thing {
-  return { id: `one more ${kind.name}`, kind, standing: 'stated', entries: {}, parts: {}, evidence: [], pointer: '', unlisted: true }
+  return {
+    id: `one more ${kind.name}`,
+    kind,
+    standing: 'stated',
+    entries: {},
+    parts: {},
+    evidence: [],
+    pointer: '',
+    unlisted: true,
+  }
 }

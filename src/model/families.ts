@@ -19,7 +19,7 @@ export const closable = family('closable', { spoken: 'valve that can be shut', f
 export const emitter = family('emitter', {
   spoken: 'heat emitter',
   fields: {
-    /** Height of its highest water-filled point above the boiler gauge; feet, below zero when it hangs lower. */
+    /** Height of its highest water-filled point above the boiler gauge; feet; 0 ft for one that hangs lower, which asks for no pressure. */
     topElevation: quantity('length'),
     /** Water it holds; gallons, above zero. */
     waterVolume: quantity('volume'),

@@ -25,7 +25,9 @@ export interface ReferenceField {
 }
 
 /** Several values in one entry; `unknown` may stand among them. */
-export interface ListField<F extends ChoiceField | ReferenceField | TextField = ChoiceField | ReferenceField | TextField> {
+export interface ListField<
+  F extends ChoiceField | ReferenceField | TextField = ChoiceField | ReferenceField | TextField,
+> {
   readonly type: 'list'
   readonly of: F
 }
@@ -42,16 +44,28 @@ export type Field = LeafField | GroupField
 export type Fields = Readonly<Record<string, Field>>
 
 export const quantity = <Q extends QuantityName>(name: Q): QuantityField<Q> => ({ type: 'quantity', quantity: name })
-export const choice = <C extends string>(choices: Readonly<Record<C, string>>): ChoiceField<C> => ({ type: 'choice', choices })
+export const choice = <C extends string>(choices: Readonly<Record<C, string>>): ChoiceField<C> => ({
+  type: 'choice',
+  choices,
+})
 export const yesNo: ChoiceField<'yes' | 'no'> = choice({ yes: 'yes', no: 'no' })
 export const text: TextField = { type: 'text' }
-export const reference = (to: string | readonly string[], options: { readonly countedAs?: string } = {}): ReferenceField => ({
+export const reference = (
+  to: string | readonly string[],
+  options: { readonly countedAs?: string } = {},
+): ReferenceField => ({
   type: 'reference',
   to: typeof to === 'string' ? [to] : to,
   ...options,
 })
-export const listOf = <F extends ChoiceField | ReferenceField | TextField>(field: F): ListField<F> => ({ type: 'list', of: field })
-export const group = <F extends Readonly<Record<string, LeafField>>>(fields: F): GroupField<F> => ({ type: 'group', fields })
+export const listOf = <F extends ChoiceField | ReferenceField | TextField>(field: F): ListField<F> => ({
+  type: 'list',
+  of: field,
+})
+export const group = <F extends Readonly<Record<string, LeafField>>>(fields: F): GroupField<F> => ({
+  type: 'group',
+  fields,
+})
 
 /** Every leaf of a set of fields under its full name; a group's members are `pipe.type`, `pipe.size`. */
 export function leavesOf(fields: Fields): ReadonlyMap<string, LeafField> {

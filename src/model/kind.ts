@@ -83,7 +83,8 @@ export interface KindSpec<N extends string = string, F extends Fields = Fields, 
 }
 
 /** The parts of a kind that has none. */
-export type NoParts = Readonly<Record<never, never>>
+// eslint-disable-next-line @typescript-eslint/no-generated-empty-object-type -- a map that is known to hold nothing
+export type NoParts = Record<never, never>
 export type PartKinds = Readonly<Record<string, KindSpec<string, Fields, NoParts>>>
 
 interface KindWords<F extends Fields> {
@@ -105,12 +106,18 @@ interface KindWords<F extends Fields> {
  * @example
  * const strainer = kind('strainer', { spoken: 'strainer', place: 'fill', fields: { mesh: text } })
  */
-export function kind<N extends string, F extends Fields, P extends PartKinds>(name: N, words: KindWords<F> & { readonly parts: P }): KindSpec<N, F, P>
+export function kind<N extends string, F extends Fields, P extends PartKinds>(
+  name: N,
+  words: KindWords<F> & { readonly parts: P },
+): KindSpec<N, F, P>
 export function kind<N extends string, F extends Fields>(name: N, words: KindWords<F>): KindSpec<N, F, NoParts>
 export function kind(name: string, words: KindWords<Fields> & { readonly parts?: PartKinds }): KindSpec {
   return Object.freeze({ section: 'components' as const, families: [], ports: {}, ways: [], parts: {}, ...words, name })
 }
 
-export function family<F extends Fields>(name: string, words: { readonly spoken: string; readonly fields: F }): FamilySpec<F> {
+export function family<F extends Fields>(
+  name: string,
+  words: { readonly spoken: string; readonly fields: F },
+): FamilySpec<F> {
   return Object.freeze({ name, ...words })
 }

@@ -41,12 +41,22 @@ export function defineModel(listed: readonly KindSpec[], answerFields: readonly 
   for (const kind of all) for (const family of kind.families) push(kindsIn, family.name, kind.name)
   const leaves = new Map(all.map((kind) => [kind.name, leavesOf({ ...fieldsOfEvery(kind.section), ...kind.fields })]))
   const answers = answersBy(answerFields, kindsIn)
-  return Object.freeze({ kinds, families, kindsIn, leaves, answers, ownerOf: ownersIn(all), inverse: inverseOf(leaves, kindsIn) })
+  return Object.freeze({
+    kinds,
+    families,
+    kindsIn,
+    leaves,
+    answers,
+    ownerOf: ownersIn(all),
+    inverse: inverseOf(leaves, kindsIn),
+  })
 }
 
 function ownersIn(kinds: readonly KindSpec[]): Model['ownerOf'] {
   return new Map(
-    kinds.flatMap((kind) => Object.entries(kind.parts).map(([parts, part]) => [part.name, { kind: kind.name, parts }] as const)),
+    kinds.flatMap((kind) =>
+      Object.entries(kind.parts).map(([parts, part]) => [part.name, { kind: kind.name, parts }] as const),
+    ),
   )
 }
 
@@ -61,12 +71,18 @@ function answersBy(fields: readonly AnswerField[], kindsIn: Model['kindsIn']): M
 function inverseOf(leaves: Model['leaves'], kindsIn: Model['kindsIn']): Model['inverse'] {
   const inverse = new Map<string, InverseReference[]>()
   for (const [kind, fields] of leaves) {
-    for (const { target, ...one } of [...fields].flatMap(([field, leaf]) => countedIn(kind, field, leaf, kindsIn))) push(inverse, target, one)
+    for (const { target, ...one } of [...fields].flatMap(([field, leaf]) => countedIn(kind, field, leaf, kindsIn)))
+      push(inverse, target, one)
   }
   return inverse
 }
 
-function countedIn(kind: string, field: string, leaf: LeafField, kindsIn: Model['kindsIn']): readonly (InverseReference & { readonly target: string })[] {
+function countedIn(
+  kind: string,
+  field: string,
+  leaf: LeafField,
+  kindsIn: Model['kindsIn'],
+): readonly (InverseReference & { readonly target: string })[] {
   const reference = referenceIn(leaf)
   if (reference?.countedAs === undefined) return []
   const { countedAs } = reference

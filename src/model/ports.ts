@@ -44,4 +44,6 @@ export function groupsMeeting(group: string): readonly string[] {
 }
 
 /** What a line can carry. */
-export const media = Object.keys(groups).filter((name): name is Medium => Object.hasOwn(groups, name) && name !== 'eitherWater')
+export const media = Object.keys(groups).filter(
+  (name): name is Medium => Object.hasOwn(groups, name) && name !== 'eitherWater',
+)

@@ -17,7 +17,9 @@ export function restrict(installation: Installation, keep: Keep): Installation {
   const isKept = (id: string): boolean => kept.has(id) || !installation.things.has(id)
   const { leaves } = installation.model
   const things = new Map(
-    [...installation.things].flatMap(([id, thing]) => (kept.has(id) ? [[id, restrictThing(thing, { keep, isKept, leaves })] as const] : [])),
+    [...installation.things].flatMap(([id, thing]) =>
+      kept.has(id) ? [[id, restrictThing(thing, { keep, isKept, leaves })] as const] : [],
+    ),
   )
   const counts = new Map([...installation.counts].filter(([, entry]) => entry.standing === 'stated'))
   return Object.freeze({ ...installation, things, ofKind: byKind(things), total: totalOf(things), counts })
@@ -37,8 +39,17 @@ function restrictThing(thing: Thing, { keep, isKept, leaves }: Restricting): Thi
       return left === undefined ? [] : [[name, left] as const]
     }),
   )
-  const parts = Object.fromEntries(Object.entries(thing.parts).map(([name, list]) => [name, restrictParts(list, thing, { keep, isKept, leaves })] as const))
-  return { ...thing, entries, parts, ...(thing.path === undefined ? {} : { path: thing.path.map((item) => restrictItem(item, isKept)) }) }
+  const parts = Object.fromEntries(
+    Object.entries(thing.parts).map(
+      ([name, list]) => [name, restrictParts(list, thing, { keep, isKept, leaves })] as const,
+    ),
+  )
+  return {
+    ...thing,
+    entries,
+    parts,
+    ...(thing.path === undefined ? {} : { path: thing.path.map((item) => restrictItem(item, isKept)) }),
+  }
 }
 
 function restrictEntry(entry: Entry, isKept: (id: string) => boolean): Entry | undefined {
@@ -49,7 +60,10 @@ function restrictEntry(entry: Entry, isKept: (id: string) => boolean): Entry | u
 }
 
 function restrictParts(list: PartList, owner: Thing, { keep, isKept }: Restricting): PartList {
-  const stated = list.stated !== undefined && list.stated.standing === 'stated' && keep.entry(list.stated, owner) ? { stated: list.stated } : {}
+  const stated =
+    list.stated !== undefined && list.stated.standing === 'stated' && keep.entry(list.stated, owner)
+      ? { stated: list.stated }
+      : {}
   return { ids: list.ids.filter(isKept), ...stated }
 }
 

@@ -21,17 +21,24 @@ export interface LongEntry<T> {
 /** A value as people write it: the bare text, `unknown`, or the long form. */
 export type EntryWritten<T extends string> = T | 'unknown' | LongEntry<T | 'unknown'>
 /** A list is one whole entry; `unknown` may stand in it. */
-export type ListWritten<T extends string> = readonly (T | 'unknown')[] | 'unknown' | LongEntry<readonly (T | 'unknown')[] | 'unknown'>
+export type ListWritten<T extends string> =
+  readonly (T | 'unknown')[] | 'unknown' | LongEntry<readonly (T | 'unknown')[] | 'unknown'>
 /** A count is written as digits. */
 export type CountWritten = EntryWritten<string> | number
 
 type MemberWritten<F> = F extends ChoiceField<infer C> ? C : string
 type LeafWritten<F> =
-  F extends QuantityField<infer Q> ? ('count' extends Q ? CountWritten : EntryWritten<string>)
-  : F extends ChoiceField<infer C> ? EntryWritten<C>
-  : F extends ReferenceField | TextField ? EntryWritten<string>
-  : F extends ListField<infer M> ? ListWritten<MemberWritten<M>>
-  : never
+  F extends QuantityField<infer Q>
+    ? 'count' extends Q
+      ? CountWritten
+      : EntryWritten<string>
+    : F extends ChoiceField<infer C>
+      ? EntryWritten<C>
+      : F extends ReferenceField | TextField
+        ? EntryWritten<string>
+        : F extends ListField<infer M>
+          ? ListWritten<MemberWritten<M>>
+          : never
 type FieldWritten<F> = F extends GroupField<infer G> ? { readonly [K in keyof G]?: LeafWritten<G[K]> } : LeafWritten<F>
 
 /** Fields of a kind as the document holds them. */
@@ -54,16 +61,24 @@ type PartsOf<P extends PartKinds> = { readonly [K in keyof P]?: PartsWritten<Par
 /** A component of one kind as the document holds it: plain text values, what apps build, save and edit. */
 export type WrittenOf<K> =
   K extends KindSpec<infer N, infer F, infer P>
-    ? Omit<Named, 'id'> & { readonly id: string | readonly string[]; readonly kind: N } & FieldsWritten<typeof everyComponent> & FieldsWritten<F> & PartsOf<P>
+    ? Omit<Named, 'id'> & { readonly id: string | readonly string[]; readonly kind: N } & FieldsWritten<
+          typeof everyComponent
+        > &
+        FieldsWritten<F> &
+        PartsOf<P>
     : never
 
 /** A thing of a section that has one kind only, such as a space: no `kind` is written. */
-export type ItemWritten<K> = K extends KindSpec<string, infer F, infer P> ? Named & FieldsWritten<F> & PartsOf<P> : never
+export type ItemWritten<K> =
+  K extends KindSpec<string, infer F, infer P> ? Named & FieldsWritten<F> & PartsOf<P> : never
 
 /** A line: an ordered run through ports in one medium. */
-export type LineOf<K> = K extends KindSpec<string, infer F, infer P>
-  ? Named & { readonly medium: Medium; readonly path: readonly string[] } & FieldsWritten<typeof everyLine> & FieldsWritten<F> & PartsOf<P>
-  : never
+export type LineOf<K> =
+  K extends KindSpec<string, infer F, infer P>
+    ? Named & { readonly medium: Medium; readonly path: readonly string[] } & FieldsWritten<typeof everyLine> &
+        FieldsWritten<F> &
+        PartsOf<P>
+    : never
 
 /** A singleton section such as `site`. */
 export type SingletonWritten<K> = K extends KindSpec<string, infer F, infer P> ? FieldsWritten<F> & PartsOf<P> : never

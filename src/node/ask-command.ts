@@ -1,10 +1,8 @@
 import { Option, type Command } from 'commander'
-import { writeReport } from '../findings/index.js'
-import { judge } from '../judging/index.js'
 import { questionsOf, questionsSheet, sheetText } from '../printing/index.js'
 import { tellNotes } from './check-command.js'
 import { exitCodes, type ExitCode } from './exit-codes.js'
-import { loadDocument, prepareDocument } from './load-document.js'
+import { loadDocument, prepareDocument, reportOn } from './load-document.js'
 import { loadRulebook } from './load-rulebook.js'
 import { addDocumentOptions, dayOf, oneOfThese, toOpen, type DocumentWords } from './shared-options.js'
 import { pageFor, type CommandLineIo } from './terminal.js'
@@ -44,12 +42,10 @@ async function ask(file: string, words: AskWords, io: CommandLineIo): Promise<Ex
   const document = loadDocument(file)
   const loaded = await loadRulebook(toOpen(words, document))
   const { rulebook, equipment } = loaded
-  const prepared = prepareDocument(document, rulebook, {
-    equipment,
-    ...(words.phase === undefined ? {} : { phase: words.phase }),
-  })
-  const report = writeReport({ ...prepared, verdicts: judge(rulebook, prepared.facts) }, { judgedOn: dayOf(words, io) })
-  const questions = questionsOf(report, rulebook, prepared.facts.installation)
+  const options = { equipment, ...(words.phase === undefined ? {} : { phase: words.phase }) }
+  const report = reportOn(document, rulebook, { ...options, judgedOn: dayOf(words, io) })
+  const { facts } = prepareDocument(document, rulebook, options)
+  const questions = questionsOf(report, rulebook, facts.installation)
   const json = (): string =>
     `${JSON.stringify({ questions, unheard: report.unheard, judgedOn: report.provenance.judgedOn }, null, 2)}\n`
   const text = (): string => sheetText(questionsSheet(questions, report, rulebook), pageFor(io))

@@ -1,11 +1,10 @@
 import { Option, type Command } from 'commander'
-import { writeReport, type Report } from '../findings/index.js'
-import { judge } from '../judging/index.js'
+import type { Report } from '../findings/index.js'
 import { printProblem } from '../model/index.js'
 import { hostSection, printJson, printMarkdown, printText, type HostOutcome } from '../printing/index.js'
 import { askHostRules } from './ask-host-rules.js'
 import { exitCodeFor, exitRules, type ExitCode, type ExitRule } from './exit-codes.js'
-import { inPhase, loadDocument, prepareDocument } from './load-document.js'
+import { inPhase, loadDocument, reportOn } from './load-document.js'
 import { loadRulebook, type LoadedRulebook } from './load-rulebook.js'
 import { addDocumentOptions, dayOf, oneOfThese, toOpen, type DocumentWords } from './shared-options.js'
 import { pageFor, type CommandLineIo } from './terminal.js'
@@ -58,15 +57,12 @@ async function check(file: string, words: CheckWords, io: CommandLineIo): Promis
   const document = loadDocument(file)
   const loaded = await loadRulebook(toOpen(words, document))
   const { rulebook, equipment } = loaded
-  const prepared = prepareDocument(document, rulebook, {
+  const report = reportOn(document, rulebook, {
     equipment,
+    judgedOn: dayOf(words, io),
+    listPassed: words.passed === true,
     ...(words.phase === undefined ? {} : { phase: words.phase }),
   })
-  const verdicts = judge(rulebook, prepared.facts)
-  const report = writeReport(
-    { ...prepared, verdicts },
-    { judgedOn: dayOf(words, io), listPassed: words.passed === true },
-  )
   const host =
     words.hostRules === undefined
       ? undefined

@@ -1,6 +1,8 @@
-import { prepareCheck, type CheckOptions } from '../check-installation.js'
-import type { Judgement } from '../findings/index.js'
-import { isMap, UnreadableInstallation, type Phase } from '../model/index.js'
+import type { CheckOptions } from '../check-installation.js'
+import { gatherFacts } from '../facts/index.js'
+import { writeReport, type Judgement, type Report, type ReportOptions } from '../findings/index.js'
+import { judge } from '../judging/index.js'
+import { isMap, readInstallation, readShelf, UnreadableInstallation, type Phase } from '../model/index.js'
 import type { Rulebook } from '../rulebook/index.js'
 import { CouldNotRun } from './could-not-run.js'
 import { loadText, type LoadedText } from './load-text.js'
@@ -29,13 +31,37 @@ export interface PrepareOptions extends Pick<CheckOptions, 'equipment'> {
  * @throws CouldNotRun with every problem of the document, each with file, line and column
  */
 export function prepareDocument(
-  { file, value, source }: LoadedText,
+  document: LoadedText,
   rulebook: Rulebook,
-  { phase, ...options }: PrepareOptions = {},
+  { phase, equipment = [] }: PrepareOptions = {},
 ): Omit<Judgement, 'verdicts'> {
-  const asked = inPhase(value, phase)
+  return positioned(document, () => {
+    const installation = readInstallation(
+      inPhase(document.value, phase),
+      rulebook.model,
+      readShelf(equipment, rulebook.model),
+    )
+    return { facts: gatherFacts(installation, rulebook.facts), rulebook, document: document.value }
+  })
+}
+
+/**
+ * The report on a loaded document.
+ *
+ * @throws CouldNotRun with every problem of the document, each with file, line and column
+ */
+export function reportOn(
+  document: LoadedText,
+  rulebook: Rulebook,
+  options: PrepareOptions & ReportOptions = {},
+): Report {
+  const prepared = prepareDocument(document, rulebook, options)
+  return positioned(document, () => writeReport({ ...prepared, verdicts: judge(rulebook, prepared.facts) }, options))
+}
+
+function positioned<T>({ file, source }: LoadedText, run: () => T): T {
   try {
-    return { ...prepareCheck(asked, rulebook, options), document: value }
+    return run()
   } catch (reason) {
     if (reason instanceof UnreadableInstallation) throw new CouldNotRun(withPositions(reason.problems, file, source))
     throw reason

@@ -29,7 +29,8 @@ export interface JudgedLeaf {
 }
 
 /** A condition with its truth, down to every comparison: the evidence of a verdict. */
-export type Judged = JudgedLeaf | { readonly type: 'all' | 'any' | 'not'; readonly truth: Tri; readonly of: readonly Judged[] }
+export type Judged =
+  JudgedLeaf | { readonly type: 'all' | 'any' | 'not'; readonly truth: Tri; readonly of: readonly Judged[] }
 
 /** Judges a condition for one subject in one view. */
 export function judgeCondition(condition: Condition, view: View, subject: Thing): Judged {

@@ -3,7 +3,19 @@ import { isAtLeast, isLess } from '../units/index.js'
 import { both, opposite, type Tri } from './truth.js'
 
 /** Ours, and total: a missing value makes every comparison undecided. */
-export const operators = ['is', 'isNot', 'oneOf', 'noneOf', 'atLeast', 'atMost', 'moreThan', 'lessThan', 'between', 'includes', 'excludes'] as const
+export const operators = [
+  'is',
+  'isNot',
+  'oneOf',
+  'noneOf',
+  'atLeast',
+  'atMost',
+  'moreThan',
+  'lessThan',
+  'between',
+  'includes',
+  'excludes',
+] as const
 export type Operator = (typeof operators)[number]
 
 export const operatorsFor = {

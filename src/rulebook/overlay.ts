@@ -6,7 +6,11 @@ export interface Overlay {
   readonly id: string
   readonly authority: Authority
   readonly demands: readonly { readonly rule: string; readonly demand: Demand }[]
-  readonly exemptions: readonly { readonly rule: string; readonly of?: readonly string[]; readonly exemption: Exemption }[]
+  readonly exemptions: readonly {
+    readonly rule: string
+    readonly of?: readonly string[]
+    readonly exemption: Exemption
+  }[]
   readonly added: readonly Rule[]
 }
 
@@ -31,7 +35,9 @@ export function effectiveCondition(effective: Effective | undefined, subject: st
 export function layOver(rules: readonly Rule[], overlays: readonly Overlay[]): readonly Rule[] {
   const sorted = [...overlays].sort((a, b) => (a.id < b.id ? -1 : 1))
   return [...rules, ...sorted.flatMap((overlay) => overlay.added)].map((rule) => {
-    const more = sorted.flatMap((overlay) => overlay.demands.filter((change) => change.rule === rule.id).map((change) => change.demand))
+    const more = sorted.flatMap((overlay) =>
+      overlay.demands.filter((change) => change.rule === rule.id).map((change) => change.demand),
+    )
     const exemptions = sorted.flatMap((overlay) => overlay.exemptions.filter((change) => change.rule === rule.id))
     const demands = [...rule.demands, ...more].map((demand) => exempt(demand, exemptions))
     return more.length === 0 && exemptions.length === 0 ? rule : Object.freeze({ ...rule, demands })
@@ -44,5 +50,7 @@ function exempt(demand: Demand, exemptions: Overlay['exemptions']): Demand {
     const within = demand.authority.layer === 'base' || demand.authority.id === exemption.authority.id
     return within && !demand.locked && (of === undefined || of.includes(demand.id))
   })
-  return fitting.length === 0 ? demand : Object.freeze({ ...demand, exemptions: [...demand.exemptions, ...fitting.map(({ exemption }) => exemption)] })
+  return fitting.length === 0
+    ? demand
+    : Object.freeze({ ...demand, exemptions: [...demand.exemptions, ...fitting.map(({ exemption }) => exemption)] })
 }

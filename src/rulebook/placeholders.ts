@@ -11,7 +11,10 @@ export function placeholdersIn(text: string): readonly string[] {
 }
 
 /** Each placeholder is a plain word or a fact that the rule may mention. */
-export function checkPlaceholders(data: Pick<RuleData, 'say' | 'demands' | 'remedy' | 'caution' | 'because'>, values: ValueReading): void {
+export function checkPlaceholders(
+  data: Pick<RuleData, 'say' | 'demands' | 'remedy' | 'caution' | 'because'>,
+  values: ValueReading,
+): void {
   const texts: readonly (readonly [string | undefined, readonly (string | number)[]])[] = [
     [data.say?.fail, ['say', 'fail']],
     [data.because, ['because']],
@@ -27,9 +30,14 @@ export function checkText(text: string, steps: readonly (string | number)[], val
 }
 
 /** The facts that a text prints. */
-export function factsInText(text: string, resolve: (path: string) => ResolvedFact | undefined): ReadonlyMap<string, ResolvedFact> {
-  return new Map(placeholdersIn(text).flatMap((name) => {
-    const fact = plainPlaceholders.includes(name) ? undefined : resolve(name)
-    return fact === undefined ? [] : [[name, fact] as const]
-  }))
+export function factsInText(
+  text: string,
+  resolve: (path: string) => ResolvedFact | undefined,
+): ReadonlyMap<string, ResolvedFact> {
+  return new Map(
+    placeholdersIn(text).flatMap((name) => {
+      const fact = plainPlaceholders.includes(name) ? undefined : resolve(name)
+      return fact === undefined ? [] : [[name, fact] as const]
+    }),
+  )
 }

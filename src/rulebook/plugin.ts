@@ -42,7 +42,11 @@ interface CheckWords<A extends string> {
  * const labelReadable = defineCheck('labelReadable', { of: indirectTank, answers: ['yes', 'no'], judge: () => unknown() })
  */
 export function defineCheck<A extends string>(name: string, { answers, judge, ...words }: CheckWords<A>): FactHandle {
-  return fact(name, { ...words, type: choice(Object.fromEntries(answers.map((answer) => [answer, answer]))), read: judge })
+  return fact(name, {
+    ...words,
+    type: choice(Object.fromEntries(answers.map((answer) => [answer, answer]))),
+    read: judge,
+  })
 }
 
 /** The plugin with its own names prefixed, in what it declares and in what refers to it. */
@@ -57,7 +61,11 @@ export function prefixed(plugin: Plugin): Plugin {
   })
   return {
     ...plugin,
-    kinds: plugin.kinds.map((kind) => ({ ...kind, name: named(kind.name), fields: mapValues(kind.fields, (field) => (field.type === 'group' ? field : renameReference(field, named))) })),
+    kinds: plugin.kinds.map((kind) => ({
+      ...kind,
+      name: named(kind.name),
+      fields: mapValues(kind.fields, (field) => (field.type === 'group' ? field : renameReference(field, named))),
+    })),
     facts: plugin.facts.map(renameHandle),
     checks: plugin.checks.map(renameHandle),
     rules: Object.fromEntries(Object.entries(plugin.rules).map(([id, rule]) => [`${plugin.name}/${id}`, rule])),
@@ -73,7 +81,8 @@ function contextOf(plugin: Plugin, context: Context, named: (name: string) => st
     installation,
     find,
     parts,
-    ask: (asked, of) => context.ask(typeof asked !== 'string' && own.includes(asked) ? `${plugin.name}/${asked.name}` : asked, of),
+    ask: (asked, of) =>
+      context.ask(typeof asked !== 'string' && own.includes(asked) ? `${plugin.name}/${asked.name}` : asked, of),
     listed: (kind) => context.listed(named(typeof kind === 'string' ? kind : kind.name)),
     // Read only when asked for: the network is drawn at the first question.
     get network() {
@@ -84,7 +93,8 @@ function contextOf(plugin: Plugin, context: Context, named: (name: string) => st
 
 function renameReference(field: LeafField, named: (name: string) => string): LeafField {
   if (field.type === 'reference') return { ...field, to: field.to.map(named) }
-  if (field.type === 'list' && field.of.type === 'reference') return { ...field, of: { ...field.of, to: field.of.to.map(named) } }
+  if (field.type === 'list' && field.of.type === 'reference')
+    return { ...field, of: { ...field.of, to: field.of.to.map(named) } }
   return field
 }
 

@@ -83,13 +83,30 @@ export const exemptChangeShape = z.strictObject({
   nature: z.optional(z.enum(natures)),
 })
 
-export const addChangeShape = z.strictObject({ add: anything, effective: z.optional(effectiveShape), nature: z.enum(natures), clause: z.optional(words) })
+export const addChangeShape = z.strictObject({
+  add: anything,
+  effective: z.optional(effectiveShape),
+  nature: z.enum(natures),
+  clause: z.optional(words),
+})
 
 export const overlayShape = z.strictObject({
   overlay: words,
   authority: z.strictObject({ name: words, layer: z.enum(['state', 'town', 'utility', 'insurer', 'house']) }),
-  written: z.strictObject({ by: words, reviewedBy: z.optional(words), official: z.enum(['true', 'false', 'yes', 'no']), lastVerified: z.optional(words) }),
-  basis: z.optional(z.strictObject({ source: words, ground: z.enum(grounds), known: z.enum(['read', 'recalled']), edition: z.optional(words) })),
+  written: z.strictObject({
+    by: words,
+    reviewedBy: z.optional(words),
+    official: z.enum(['true', 'false', 'yes', 'no']),
+    lastVerified: z.optional(words),
+  }),
+  basis: z.optional(
+    z.strictObject({
+      source: words,
+      ground: z.enum(grounds),
+      known: z.enum(['read', 'recalled']),
+      edition: z.optional(words),
+    }),
+  ),
   sources: z.optional(z.record(words, sourceShape)),
   changes: z.array(anything),
 })

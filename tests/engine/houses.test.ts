@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { exportConditions, foldResult, RulebookEngine } from '../../src/engine/index.js'
-import { checkInstallation, prepareCheck } from '../../src/index.js'
+import { prepare } from '../../src/engine/prepare.js'
+import { checkInstallation } from '../../src/index.js'
 import type { InstallationWritten } from '../../src/model/index.js'
 import { openEquipment, openSeed, openTowns, seedNames } from '../houses/open-house.js'
 import { refereeAll } from './referee.js'
@@ -19,7 +20,7 @@ describe.each(seedNames)('the house %s', (name) => {
   })
 
   it('has conditions that an untouched engine finds the same about', async () => {
-    const exported = exportConditions(rulebook, prepareCheck(house(name), rulebook, { equipment }).facts)
+    const exported = exportConditions(rulebook, prepare(house(name), rulebook, { equipment }).facts)
     const folded = (await refereeAll(exported)).map((result) => foldResult(result.conditions))
     const found = exported.map(
       ({ rule, subject, demand, part }, index) => `${rule} ${subject} ${demand} ${part} ${folded[index] ?? 'lost'}`,

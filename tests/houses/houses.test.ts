@@ -13,7 +13,8 @@ function check(house: unknown, edits: readonly Edit[] = []): Report {
   return checkInstallation({ ...edited.document, installation: 1 }, rulebook, { equipment, judgedOn: '2025-11-01' })
 }
 
-const told = (report: Report): readonly string[] => report.findings.map(({ severity, verdict, key }) => `${severity} ${verdict} ${key}`)
+const told = (report: Report): readonly string[] =>
+  report.findings.map(({ severity, verdict, key }) => `${severity} ${verdict} ${key}`)
 const under = (authority: string, applicationDate: string): readonly Edit[] => [
   { set: 'jurisdiction.authorities', to: [authority] },
   { set: 'jurisdiction.applicationDate', to: applicationDate },
@@ -52,30 +53,56 @@ describe('Larkspur Lane, the clean house', () => {
   it('gives the reason of each difference: who, how much, since when', () => {
     const report = check(house, under('saltmarrow', '2025-09-03'))
     const of = (key: string) => report.findings.find((finding) => finding.key === key)
-    expect(of('vent/exhaust-material/VR1')?.message).toContain('Demanded since 2024-07-01; before that it would have passed here.')
-    expect(of('vent/termination-height/VT1')?.demands.find((one) => one.spoke)).toMatchObject({ by: { id: 'saltmarrow', official: false }, value: '36 in', margin: '-2 in' })
-    expect(of('hot-water/outlet-limit/FX-tub')?.demands.find((one) => one.spoke)).toMatchObject({ value: '115 F', margin: '-3 F' })
+    expect(of('vent/exhaust-material/VR1')?.message).toContain(
+      'Demanded since 2024-07-01; before that it would have passed here.',
+    )
+    expect(of('vent/termination-height/VT1')?.demands.find((one) => one.spoke)).toMatchObject({
+      by: { id: 'saltmarrow', official: false },
+      value: '36 in',
+      margin: '-2 in',
+    })
+    expect(of('hot-water/outlet-limit/FX-tub')?.demands.find((one) => one.spoke)).toMatchObject({
+      value: '115 F',
+      margin: '-3 F',
+    })
     expect(of('safety/co-alarm/hall-2')?.missing).toContainEqual({ subject: 'CO3', fact: 'interconnected' })
   })
 
   it('keeps old pipe until the appliance goes', () => {
     const kept: readonly Edit[] = [...under('saltmarrow', '2025-09-03'), { set: 'VR1.work', to: 'kept' }]
     expect(told(check(house, kept))).toContain('must fail vent/exhaust-material/VR1')
-    expect(told(check(house, [...kept, { set: 'B1.work', to: 'kept' }]))).not.toContain('must fail vent/exhaust-material/VR1')
-    expect(told(check(house, [...kept, { set: 'B1.work', to: 'unknown' }]))).toContain('must undecided vent/exhaust-material/VR1')
+    expect(told(check(house, [...kept, { set: 'B1.work', to: 'kept' }]))).not.toContain(
+      'must fail vent/exhaust-material/VR1',
+    )
+    expect(told(check(house, [...kept, { set: 'B1.work', to: 'unknown' }]))).toContain(
+      'must undecided vent/exhaust-material/VR1',
+    )
   })
 
   it('accepts an approved modification exactly as far as it goes', () => {
     const withApproval = (limit: string, more: Readonly<Record<string, string>> = {}): Report => {
-      const approved = [{ rule: 'vent/termination-height', subject: 'VT1', accepts: { 'ventTermination.heightAboveGrade': { atLeast: limit } }, by: 'the building official', evidence: ['P8'], ...more }]
+      const approved = [
+        {
+          rule: 'vent/termination-height',
+          subject: 'VT1',
+          accepts: { 'ventTermination.heightAboveGrade': { atLeast: limit } },
+          by: 'the building official',
+          evidence: ['P8'],
+          ...more,
+        },
+      ]
       return check({ ...(isMap(house) ? house : {}), approved }, under('saltmarrow', '2025-09-03'))
     }
     expect(told(withApproval('34 in'))).not.toContain('must fail vent/termination-height/VT1')
-    expect(withApproval('34 in').accepted).toMatchObject([{ by: 'the building official', finding: { key: 'vent/termination-height/VT1' } }])
+    expect(withApproval('34 in').accepted).toMatchObject([
+      { by: 'the building official', finding: { key: 'vent/termination-height/VT1' } },
+    ])
     expect(withApproval('34 in').tally.accepted).toBe(1)
     expect(told(withApproval('35 in'))).toContain('must fail vent/termination-height/VT1')
     expect(told(withApproval('34 in', { expires: '2025-10-01' }))).toContain('must fail vent/termination-height/VT1')
-    expect(told(withApproval('34 in', { expires: '2026-10-01' }))).not.toContain('must fail vent/termination-height/VT1')
+    expect(told(withApproval('34 in', { expires: '2026-10-01' }))).not.toContain(
+      'must fail vent/termination-height/VT1',
+    )
   })
 })
 
@@ -96,7 +123,16 @@ describe("Cooper's Stair, the flawed house", () => {
   })
 
   it('is quiet where it is sound', () => {
-    const quiet = ['gas', 'hot-water/closed-system', 'vent/termination-height', 'vent/exhaust-material', 'relief/setting', 'relief/capacity', 'condensate/neutralizer', 'safety/co-alarm']
+    const quiet = [
+      'gas',
+      'hot-water/closed-system',
+      'vent/termination-height',
+      'vent/exhaust-material',
+      'relief/setting',
+      'relief/capacity',
+      'condensate/neutralizer',
+      'safety/co-alarm',
+    ]
     expect(report.findings.filter(({ rule }) => quiet.some((start) => rule.startsWith(start)))).toEqual([])
   })
 
@@ -113,7 +149,10 @@ describe("Cooper's Stair, the flawed house", () => {
 describe('half-known houses', () => {
   it('First look finds the relief valve and the top floor', () => {
     const report = check(openSeed('minimal'))
-    expect(told(report).filter((line) => line.includes(' fail '))).toEqual(['stop fail relief/setting/B1', 'must fail fill/pressure-for-height/FV1'])
+    expect(told(report).filter((line) => line.includes(' fail '))).toEqual([
+      'stop fail relief/setting/B1',
+      'must fail fill/pressure-for-height/FV1',
+    ])
   })
 
   it('Mill Row passes no binding demand on anything assumed', () => {
@@ -121,7 +160,9 @@ describe('half-known houses', () => {
     const report = check(house)
     expect(report.outcome).toBe('open')
     expect(report.known.assumed).toBeGreaterThan(0)
-    expect(told(report).filter((line) => line.includes(' fail '))).toEqual(['should fail hot-water/outlet-limit/FX-sink'])
+    expect(told(report).filter((line) => line.includes(' fail '))).toEqual([
+      'should fail hot-water/outlet-limit/FX-sink',
+    ])
     expect(told(report)).toContain('must undecided fill/pressure-for-height/FV1')
   })
 

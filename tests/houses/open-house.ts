@@ -10,7 +10,10 @@ const root = fileURLToPath(new URL('../../', import.meta.url))
 /** A YAML file of the project as written data, all scalars text. */
 export function openFile(path: string): unknown {
   const read = readText(readFileSync(join(root, path), 'utf8'), path)
-  if (!read.ok) throw new Error(read.problems.map((problem) => `${problem.file ?? ''}:${problem.line ?? ''} ${problem.message}`).join('\n'))
+  if (!read.ok)
+    throw new Error(
+      read.problems.map((problem) => `${problem.file ?? ''}:${problem.line ?? ''} ${problem.message}`).join('\n'),
+    )
   return read.value
 }
 
@@ -28,5 +31,11 @@ export function openEquipment(): readonly unknown[] {
 
 /** The base rules with the towns that are named. */
 export function openTowns(...towns: readonly string[]): Rulebook {
-  return openRulebook({ ruleSets: [base], overlays: towns.map((town) => ({ file: `shared/overlays/${town}.yaml`, data: openFile(`shared/overlays/${town}.yaml`) })) })
+  return openRulebook({
+    ruleSets: [base],
+    overlays: towns.map((town) => ({
+      file: `shared/overlays/${town}.yaml`,
+      data: openFile(`shared/overlays/${town}.yaml`),
+    })),
+  })
 }

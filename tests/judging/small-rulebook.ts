@@ -10,18 +10,61 @@ const tank = kind('tank', {
   spoken: 'tank',
   place: 'boiler',
   families: [vessel],
-  fields: { ...vessel.fields, pressure: quantity('pressure'), color: choice({ red: 'red', blue: 'blue', green: 'green' }), lined: yesNo, liners: listOf(choice({ glass: 'glass', stone: 'stone' })), room: reference('space', { countedAs: 'tanks' }) },
+  fields: {
+    ...vessel.fields,
+    pressure: quantity('pressure'),
+    color: choice({ red: 'red', blue: 'blue', green: 'green' }),
+    lined: yesNo,
+    liners: listOf(choice({ glass: 'glass', stone: 'stone' })),
+    room: reference('space', { countedAs: 'tanks' }),
+  },
   parts: { tags: tag },
 })
 const space = kind('space', { spoken: 'space', place: 'papers', section: 'spaces', fields: { damp: yesNo } })
-const evidence = kind('evidence', { spoken: 'evidence', place: 'papers', section: 'evidence', fields: { type: choice({ photo: 'photo', scan: 'scan' }) } })
-const jurisdiction = kind('jurisdiction', { spoken: 'jurisdiction', place: 'papers', section: 'singleton', fields: { authorities: listOf(text), applicationDate: quantity('date') } })
-const site = kind('site', { spoken: 'site', place: 'papers', section: 'singleton', fields: { altitude: quantity('length') } })
+const evidence = kind('evidence', {
+  spoken: 'evidence',
+  place: 'papers',
+  section: 'evidence',
+  fields: { type: choice({ photo: 'photo', scan: 'scan' }) },
+})
+const jurisdiction = kind('jurisdiction', {
+  spoken: 'jurisdiction',
+  place: 'papers',
+  section: 'singleton',
+  fields: { authorities: listOf(text), applicationDate: quantity('date') },
+})
+const site = kind('site', {
+  spoken: 'site',
+  place: 'papers',
+  section: 'singleton',
+  fields: { altitude: quantity('length') },
+})
 const installation = kind('installation', { spoken: 'installation', place: 'papers', section: 'singleton', fields: {} })
 
-const fails = fact('fails', { of: tank, type: yesNo, read: () => { throw new Error('a fact that throws') } })
-const measured = fact('measured', { of: tank, type: quantity('pressure'), answerable: true, read: ({ ask }) => { const pressure = ask('pressure'); return pressure.state === 'number' ? pressure : { ...pressure } } })
-const double = fact('double', { of: tank, type: quantity('pressure'), read: ({ ask }) => { const answer = ask('pressure'); return answer.state === 'number' ? known(2 * answer.low) : answer } })
+const fails = fact('fails', {
+  of: tank,
+  type: yesNo,
+  read: () => {
+    throw new Error('a fact that throws')
+  },
+})
+const measured = fact('measured', {
+  of: tank,
+  type: quantity('pressure'),
+  answerable: true,
+  read: ({ ask }) => {
+    const pressure = ask('pressure')
+    return pressure.state === 'number' ? pressure : { ...pressure }
+  },
+})
+const double = fact('double', {
+  of: tank,
+  type: quantity('pressure'),
+  read: ({ ask }) => {
+    const answer = ask('pressure')
+    return answer.state === 'number' ? known(2 * answer.low) : answer
+  },
+})
 
 export const basis = [{ source: 'book', ground: 'code', known: 'read', clause: '1' }]
 export const habit = [{ source: 'book', ground: 'practice', known: 'recalled' }]
@@ -32,13 +75,23 @@ export function rule(words: Readonly<Record<string, unknown>>): Readonly<Record<
   return { ...frame, ...words }
 }
 
-export function demand(id: string, severity: string, require: unknown, more: Readonly<Record<string, unknown>> = {}): Readonly<Record<string, unknown>> {
+export function demand(
+  id: string,
+  severity: string,
+  require: unknown,
+  more: Readonly<Record<string, unknown>> = {},
+): Readonly<Record<string, unknown>> {
   return { id, severity, require, basis: severity === 'stop' || severity === 'must' ? basis : habit, ...more }
 }
 
-export function parts(rules: Readonly<Record<string, unknown>>, overlays: readonly Readonly<Record<string, unknown>>[] = []): Parameters<typeof openRulebook>[0] {
+export function parts(
+  rules: Readonly<Record<string, unknown>>,
+  overlays: readonly Readonly<Record<string, unknown>>[] = [],
+): Parameters<typeof openRulebook>[0] {
   const small = definePlugin({
-    name: 'small', version: '1.0.0', contract: 1,
+    name: 'small',
+    version: '1.0.0',
+    contract: 1,
     kinds: [tank, space, evidence, jurisdiction, site, installation],
     facts: [fails, measured, double],
     rules,
@@ -47,18 +100,36 @@ export function parts(rules: Readonly<Record<string, unknown>>, overlays: readon
   return { ruleSets: [small], overlays }
 }
 
-export function open(rules: Readonly<Record<string, unknown>>, overlays: readonly Readonly<Record<string, unknown>>[] = []): Rulebook {
+export function open(
+  rules: Readonly<Record<string, unknown>>,
+  overlays: readonly Readonly<Record<string, unknown>>[] = [],
+): Rulebook {
   return openRulebook(parts(rules, overlays))
 }
 
 /** A town with its changes; official unless said otherwise. */
 export function town(name: string, changes: readonly unknown[], official = 'true'): Readonly<Record<string, unknown>> {
-  return { overlay: name, authority: { name: `Town of ${name}`, layer: 'town' }, written: { by: 'somebody', official }, basis: { source: 'book', ground: 'code', known: 'read' }, changes }
+  return {
+    overlay: name,
+    authority: { name: `Town of ${name}`, layer: 'town' },
+    written: { by: 'somebody', official },
+    basis: { source: 'book', ground: 'code', known: 'read' },
+    changes,
+  }
 }
 
 /** A document with one counted tank in it, and nobody but the model code to ask. */
-export function house(tankFields: Readonly<Record<string, unknown>>, more: Readonly<Record<string, unknown>> = {}): Readonly<Record<string, unknown>> {
-  return { installation: '1', complete: { tank: '1', space: '0' }, jurisdiction: { authorities: [] }, components: [{ id: 'T1', kind: 'tank', ...tankFields }], ...more }
+export function house(
+  tankFields: Readonly<Record<string, unknown>>,
+  more: Readonly<Record<string, unknown>> = {},
+): Readonly<Record<string, unknown>> {
+  return {
+    installation: '1',
+    complete: { tank: '1', space: '0' },
+    jurisdiction: { authorities: [] },
+    components: [{ id: 'T1', kind: 'tank', ...tankFields }],
+    ...more,
+  }
 }
 
 export function check(document: Readonly<Record<string, unknown>>, rulebook: Rulebook, judgedOn?: string): Report {

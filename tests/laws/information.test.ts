@@ -22,24 +22,40 @@ const big = thorough ? 600 : 20
 const longest = 3_600_000
 
 describe('the law of information', () => {
-  it.each(seedNames)('holds for every value, thing and section of %s', async (name) => {
-    const house = openSeed(name)
-    const before = look(house, view)
-    const broken: string[] = []
-    for (const address of forgettable(house, model)) {
-      await setImmediate()
-      broken.push(...breaksLawOfInformation(before, look(forget(house, address), view)).map((why) => `forget ${address}: ${why}`))
-    }
-    expect(broken).toEqual([])
-  }, longest)
+  it.each(seedNames)(
+    'holds for every value, thing and section of %s',
+    async (name) => {
+      const house = openSeed(name)
+      const before = look(house, view)
+      const broken: string[] = []
+      for (const address of forgettable(house, model)) {
+        await setImmediate()
+        broken.push(
+          ...breaksLawOfInformation(before, look(forget(house, address), view)).map(
+            (why) => `forget ${address}: ${why}`,
+          ),
+        )
+      }
+      expect(broken).toEqual([])
+    },
+    longest,
+  )
 
-  it(`holds over ${small} small houses made different, three forgettings each`, async () => {
-    await walkMany([openSeed('minimal'), openSeed('first-visit')], small, 6)
-  }, longest)
+  it(
+    `holds over ${small} small houses made different, three forgettings each`,
+    async () => {
+      await walkMany([openSeed('minimal'), openSeed('first-visit')], small, 6)
+    },
+    longest,
+  )
 
-  it(`holds over ${big} big houses made different, three forgettings each`, async () => {
-    await walkMany([openSeed('larkspur-lane'), openSeed('coopers-stair')], big, 4)
-  }, longest)
+  it(
+    `holds over ${big} big houses made different, three forgettings each`,
+    async () => {
+      await walkMany([openSeed('larkspur-lane'), openSeed('coopers-stair')], big, 4)
+    },
+    longest,
+  )
 })
 
 async function walkMany(houses: readonly unknown[], numRuns: number, changes: number): Promise<void> {

@@ -10,7 +10,10 @@ const rulebook = openTowns('harrowmere', 'saltmarrow')
 const equipment = openEquipment()
 
 function check(document: unknown): Report {
-  return checkInstallation({ ...(isMap(document) ? document : {}), installation: 1 }, rulebook, { equipment, judgedOn: '2025-11-01' })
+  return checkInstallation({ ...(isMap(document) ? document : {}), installation: 1 }, rulebook, {
+    equipment,
+    judgedOn: '2025-11-01',
+  })
 }
 
 function verdictsOf(report: Report): readonly string[] {
@@ -55,22 +58,48 @@ describe.each(seedNames)('%s told otherwise is the same house', (name) => {
 const listOf = (value: readonly unknown[]): readonly unknown[] => value
 
 function shuffleSections(house: unknown, numbers: fc.Stream<number>): unknown {
-  const shuffle = (list: readonly unknown[]): readonly unknown[] => list.map((item) => ({ item, at: numbers.next().value ?? 0 })).sort((a, b) => a.at - b.at).map(({ item }) => item)
-  return Object.fromEntries(Object.entries(isMap(house) ? house : {}).map(([section, value]) => [section, Array.isArray(value) ? shuffle(listOf(value)) : value]))
+  const shuffle = (list: readonly unknown[]): readonly unknown[] =>
+    list
+      .map((item) => ({ item, at: numbers.next().value ?? 0 }))
+      .sort((a, b) => a.at - b.at)
+      .map(({ item }) => item)
+  return Object.fromEntries(
+    Object.entries(isMap(house) ? house : {}).map(([section, value]) => [
+      section,
+      Array.isArray(value) ? shuffle(listOf(value)) : listOf([value])[0],
+    ]),
+  )
 }
 
 function idsIn(house: unknown): readonly string[] {
-  const lists = Object.entries(isMap(house) ? house : {}).flatMap(([section, value]) => (Array.isArray(value) && section !== 'none' && section !== 'states' ? listOf(value) : []))
+  const lists = Object.entries(isMap(house) ? house : {}).flatMap(([section, value]) =>
+    Array.isArray(value) && section !== 'none' && section !== 'states' ? listOf(value) : [],
+  )
   return lists.flatMap((item: unknown) => (isMap(item) ? [item.id].flat() : [])).flatMap((id) => textOf(id) ?? [])
 }
 
 /** Keys under which words stand that may look like an id. */
-const spoken: readonly string[] = ['use', 'type', 'kind', 'because', 'caption', 'name', 'level', 'material', 'class', 'serves', 'side']
+const spoken: readonly string[] = [
+  'use',
+  'type',
+  'kind',
+  'because',
+  'caption',
+  'name',
+  'level',
+  'material',
+  'class',
+  'serves',
+  'side',
+]
 
 /** Renames ids wherever they stand alone, before a port, or in a list. */
 function rename(value: unknown, names: ReadonlyMap<string, string>): unknown {
   if (Array.isArray(value)) return value.map((item) => rename(item, names))
-  if (isMap(value)) return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, spoken.includes(key) ? inner : rename(inner, names)]))
+  if (isMap(value))
+    return Object.fromEntries(
+      Object.entries(value).map(([key, inner]) => [key, spoken.includes(key) ? inner : rename(inner, names)]),
+    )
   if (typeof value !== 'string') return value
   const [first = '', ...rest] = value.split('.')
   const renamed = names.get(first)
@@ -88,7 +117,16 @@ function inSi(house: unknown, model: Model): unknown {
   )
 }
 
-const alone: Readonly<Record<string, string>> = { lines: 'line', zones: 'zone', spaces: 'space', fixtures: 'fixture', readings: 'reading', tests: 'test', states: 'state', evidence: 'evidence' }
+const alone: Readonly<Record<string, string>> = {
+  lines: 'line',
+  zones: 'zone',
+  spaces: 'space',
+  fixtures: 'fixture',
+  readings: 'reading',
+  tests: 'test',
+  states: 'state',
+  evidence: 'evidence',
+}
 
 function thingInSi(item: unknown, section: string, model: Model): unknown {
   if (!isMap(item)) return item
@@ -98,13 +136,17 @@ function thingInSi(item: unknown, section: string, model: Model): unknown {
   const fields = new Map([...(model.leaves.get(name) ?? []), ...(model.answers.get(name) ?? [])])
   const own = fieldsInSi(item, fields)
   if (!isMap(own)) return own
-  const parts = Object.entries(kind.parts).flatMap(([list, part]) => (own[list] === undefined ? [] : [[list, partsInSi(own[list], leavesOf(part.fields))]]))
+  const parts = Object.entries(kind.parts).flatMap(([list, part]) =>
+    own[list] === undefined ? [] : [[list, partsInSi(own[list], leavesOf(part.fields))]],
+  )
   return { ...own, ...Object.fromEntries(parts) }
 }
 
 function partsInSi(raw: unknown, fields: ReadonlyMap<string, LeafField>): unknown {
   if (Array.isArray(raw)) return raw.map((item) => fieldsInSi(item, fields))
-  return isMap(raw) && Array.isArray(raw.list) ? { ...raw, list: raw.list.map((item: unknown) => fieldsInSi(item, fields)) } : raw
+  return isMap(raw) && Array.isArray(raw.list)
+    ? { ...raw, list: raw.list.map((item: unknown) => fieldsInSi(item, fields)) }
+    : raw
 }
 
 function fieldsInSi(raw: unknown, fields: ReadonlyMap<string, LeafField>, prefix = ''): unknown {
@@ -120,7 +162,12 @@ function fieldsInSi(raw: unknown, fields: ReadonlyMap<string, LeafField>, prefix
 }
 
 function amountInSi(value: unknown, field: LeafField & { readonly type: 'quantity' }): unknown {
-  if (isMap(value)) return { ...value, value: amountInSi(value.value, field), ...(value.within === undefined ? {} : { within: amountInSi(value.within, field) }) }
+  if (isMap(value))
+    return {
+      ...value,
+      value: amountInSi(value.value, field),
+      ...(value.within === undefined ? {} : { within: amountInSi(value.within, field) }),
+    }
   const text = textOf(value)
   const parsed = text === undefined || text === 'unknown' ? undefined : parseQuantity(text, field.quantity)
   if (parsed?.ok !== true || parsed.low !== parsed.high) return value

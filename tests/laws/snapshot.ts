@@ -18,7 +18,15 @@ export interface Told {
   readonly verdict: DemandVerdict | 'broken'
   readonly severity?: Severity
   readonly couldBe?: Severity
-  readonly demands: ReadonlyMap<string, { readonly verdict: DemandVerdict; readonly severity: Severity; readonly binding: boolean; readonly assumed: boolean }>
+  readonly demands: ReadonlyMap<
+    string,
+    {
+      readonly verdict: DemandVerdict
+      readonly severity: Severity
+      readonly binding: boolean
+      readonly assumed: boolean
+    }
+  >
 }
 
 export interface Look {
@@ -31,7 +39,7 @@ const judgedOn = '2025-11-01'
 export function look(document: unknown, { rulebook, equipment }: Look): Snapshot {
   const facts = gatherFacts(readInstallation(document, rulebook.model, equipment), rulebook.facts)
   const verdicts = judge(rulebook, facts)
-  const report = writeReport({ facts, rulebook, verdicts, acceptances: [], document }, { judgedOn })
+  const report = writeReport({ facts, rulebook, verdicts, document }, { judgedOn })
   return {
     outcome: report.outcome,
     contradictions: report.contradictions.map((one) => one.message),
@@ -54,7 +62,11 @@ function tell(verdict: Verdict): Told {
           verdict: one.verdict,
           severity: one.demand.severity,
           binding: isBinding(one.demand.severity),
-          assumed: [one.dates, one.when, one.require, one.exempted?.judged].some((judged) => judged !== undefined && allLeaves(judged).some(({ left, right }) => left.assumed || right.some((side) => side.assumed))),
+          assumed: [one.dates, one.when, one.require, one.exempted?.judged].some(
+            (judged) =>
+              judged !== undefined &&
+              allLeaves(judged).some(({ left, right }) => left.assumed || right.some((side) => side.assumed)),
+          ),
         },
       ]),
     ),

@@ -5,9 +5,25 @@ import { writeQuantity } from '../../src/units/index.js'
 
 /** Ranges in SI in which rules change their mind. */
 const ranges: Readonly<Record<string, readonly [number, number]>> = {
-  length: [0, 30], area: [0, 0.1], volume: [0, 0.5], temperature: [275, 365], temperatureDifference: [0, 60], pressure: [0, 700_000], heatRate: [0, 200_000],
-  apparentPower: [0, 80], volumeFlow: [0, 0.002], time: [0, 1e8], fraction: [0, 0.6], nominalSize: [0.5, 3], date: [19_000, 21_000], count: [0, 8], slope: [-0.1, 0.1],
-  energyPerVolume: [3e7, 5e7], mass: [0, 500], voltage: [0, 240], current: [0, 20],
+  length: [0, 30],
+  area: [0, 0.1],
+  volume: [0, 0.5],
+  temperature: [275, 365],
+  temperatureDifference: [0, 60],
+  pressure: [0, 700_000],
+  heatRate: [0, 200_000],
+  apparentPower: [0, 80],
+  volumeFlow: [0, 0.002],
+  time: [0, 1e8],
+  fraction: [0, 0.6],
+  nominalSize: [0.5, 3],
+  date: [19_000, 21_000],
+  count: [0, 8],
+  slope: [-0.1, 0.1],
+  energyPerVolume: [3e7, 5e7],
+  mass: [0, 500],
+  voltage: [0, 240],
+  current: [0, 20],
 }
 
 /** A house made different at random: values set, guessed or emptied, things taken out or put in. Always readable. */
@@ -30,7 +46,8 @@ function anyEdit(document: unknown, model: Model, g: GeneratorValue): Edit {
   const item = items.length === 0 ? undefined : pick(items, g)
   if (verb === 0 && item !== undefined) return { remove: item.id }
   if (verb === 1) return { insert: { id: `N${g(fc.nat, { max: 99_999 })}`, kind: pick(componentKinds(model), g) } }
-  if (verb === 2) return { set: `complete.${pick(['all', ...componentKinds(model)], g)}`, to: String(g(fc.nat, { max: 12 })) }
+  if (verb === 2)
+    return { set: `complete.${pick(['all', ...componentKinds(model)], g)}`, to: String(g(fc.nat, { max: 12 })) }
   if (item === undefined || verb === 3) return anySingletonEdit(model, g)
   return setField(item.id, item.kind, { document, model, g })
 }
@@ -40,7 +57,9 @@ function componentKinds(model: Model): readonly string[] {
 }
 
 function anySingletonEdit(model: Model, g: GeneratorValue): Edit {
-  const kinds = [...model.kinds.values()].filter((kind) => kind.section === 'singleton' && Object.keys(kind.fields).length > 0)
+  const kinds = [...model.kinds.values()].filter(
+    (kind) => kind.section === 'singleton' && Object.keys(kind.fields).length > 0,
+  )
   const kind = pick(kinds, g)
   const leaves = [...leavesOf(kind.fields)].filter(([name]) => name !== 'authorities')
   const [name, field] = pick(leaves, g)
@@ -57,7 +76,9 @@ function setField(id: string, kind: string, { document, model, g }: Place): Edit
   const leaves = [...(model.leaves.get(kind) ?? [])].filter(([name]) => name !== 'use' && name !== 'capped')
   const answers = [...(model.answers.get(kind) ?? [])].filter(([, field]) => field.type !== 'quantity')
   const [name, field] = pick([...leaves, ...answers], g)
-  const ids = itemsOf(document).filter((item) => fits(field, item.kind, model)).map((item) => item.id)
+  const ids = itemsOf(document)
+    .filter((item) => fits(field, item.kind, model))
+    .map((item) => item.id)
   return { set: `${id}.${name}`, to: anyEntry(field, ids, g) }
 }
 
@@ -77,7 +98,15 @@ function anyValue(field: LeafField, ids: readonly string[], g: GeneratorValue): 
     case 'quantity': {
       const [low, high] = ranges[field.quantity] ?? [0, 1]
       const raw = low + (high - low) * g(fc.double, { min: 0, max: 1, noNaN: true })
-      return writeQuantity(field.quantity === 'count' || field.quantity === 'date' ? Math.round(raw) : field.quantity === 'nominalSize' ? Math.round(raw * 4) / 4 : raw, field.quantity, 'ip')
+      return writeQuantity(
+        field.quantity === 'count' || field.quantity === 'date'
+          ? Math.round(raw)
+          : field.quantity === 'nominalSize'
+            ? Math.round(raw * 4) / 4
+            : raw,
+        field.quantity,
+        'ip',
+      )
     }
     case 'choice':
       return pick([...Object.keys(field.choices), 'unknown'], g)

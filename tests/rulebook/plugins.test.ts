@@ -1,13 +1,17 @@
 import { describe, expect, it } from 'vitest'
 import { base } from '../../src/base.js'
-import { prepareCheck } from '../../src/check-installation.js'
+import { prepare } from '../../src/engine/prepare.js'
 import { writeReport, type Report } from '../../src/findings/index.js'
 import { judge } from '../../src/judging/index.js'
 import { fact, known, unknown, word } from '../../src/facts/index.js'
 import { indirectTank, kind, quantity, reference } from '../../src/model/index.js'
 import { defineCheck, definePlugin, openRulebook, tryOpenRulebook, type Rulebook } from '../../src/rulebook/index.js'
 
-const label = kind('label', { spoken: 'label', place: 'papers', fields: { printedOn: quantity('date'), tank: reference('indirectTank', { countedAs: 'labels' }) } })
+const label = kind('label', {
+  spoken: 'label',
+  place: 'papers',
+  fields: { printedOn: quantity('date'), tank: reference('indirectTank', { countedAs: 'labels' }) },
+})
 const labelHeight = fact('labelHeight', { of: indirectTank, type: quantity('length'), read: () => known(1) })
 const labelReadable = defineCheck('labelReadable', {
   of: indirectTank,
@@ -16,7 +20,8 @@ const labelReadable = defineCheck('labelReadable', {
   judge: ({ ask, listed }) => {
     const { things, more } = listed(label)
     const printed = things.map((thing) => ask('printedOn', thing))
-    if (printed.some((answer) => answer.state === 'number')) return word('yes', { witness: things.map((thing) => thing.id) })
+    if (printed.some((answer) => answer.state === 'number'))
+      return word('yes', { witness: things.map((thing) => thing.id) })
     return more > 0 ? unknown({ missing: [{ subject: label.name, fact: 'count' }] }) : word('no')
   },
 })
@@ -30,13 +35,21 @@ const labels = definePlugin({
   kinds: [label],
   facts: [labelHeight],
   checks: [labelReadable],
-  rules: { 'labels/readable': { ...words, subject: 'indirectTank', demands: [{ id: 'readable', severity: 'must', require: { 'indirectTank.tank-labels/labelReadable': 'yes' }, basis }] } },
+  rules: {
+    'labels/readable': {
+      ...words,
+      subject: 'indirectTank',
+      demands: [
+        { id: 'readable', severity: 'must', require: { 'indirectTank.tank-labels/labelReadable': 'yes' }, basis },
+      ],
+    },
+  },
   sources: { 'label-book': { title: 'The book of labels', family: 'none' } },
 })
 
 const rulebook = openRulebook({ ruleSets: [base], plugins: [labels] })
 function check(components: readonly unknown[], book: Rulebook = rulebook): Report {
-  const prepared = prepareCheck({ installation: 1, complete: { all: components.length }, components }, book)
+  const prepared = prepare({ installation: 1, complete: { all: components.length }, components }, book, {})
   return writeReport({ ...prepared, verdicts: judge(book, prepared.facts) })
 }
 
@@ -49,15 +62,32 @@ describe('a plugin', () => {
 
   it('is judged like ours: by what is listed, by what is stated, and by the difference', () => {
     const key = 'tank-labels/labels/readable/T1'
-    const findings = (components: readonly unknown[]) => check(components).findings.filter((finding) => finding.key === key)
-    expect(findings([{ id: 'T1', kind: 'indirectTank' }])).toMatchObject([{ verdict: 'fail', severity: 'must', ground: 'listing' }])
-    expect(findings([{ id: 'T1', kind: 'indirectTank' }, { id: 'LB1', kind: 'tank-labels/label', printedOn: '2024-05-01', tank: 'T1' }])).toEqual([])
+    const findings = (components: readonly unknown[]) =>
+      check(components).findings.filter((finding) => finding.key === key)
+    expect(findings([{ id: 'T1', kind: 'indirectTank' }])).toMatchObject([
+      { verdict: 'fail', severity: 'must', ground: 'listing' },
+    ])
+    expect(
+      findings([
+        { id: 'T1', kind: 'indirectTank' },
+        { id: 'LB1', kind: 'tank-labels/label', printedOn: '2024-05-01', tank: 'T1' },
+      ]),
+    ).toEqual([])
     const stated = check([{ id: 'T1', kind: 'indirectTank', 'tank-labels/labelReadable': 'yes' }])
     expect(stated.contradictions).toMatchObject([{ code: 'answer-against-trace', subject: 'T1' }])
   })
 
   it('counts its references at the thing they refer to', () => {
-    const counting = definePlugin({ ...labels, rules: { 'labels/one': { ...words, subject: 'indirectTank', demands: [{ id: 'one', severity: 'must', require: { 'indirectTank.labels': { atLeast: '1' } }, basis }] } } })
+    const counting = definePlugin({
+      ...labels,
+      rules: {
+        'labels/one': {
+          ...words,
+          subject: 'indirectTank',
+          demands: [{ id: 'one', severity: 'must', require: { 'indirectTank.labels': { atLeast: '1' } }, basis }],
+        },
+      },
+    })
     const report = check([{ id: 'T1', kind: 'indirectTank' }], openRulebook({ ruleSets: [base], plugins: [counting] }))
     expect(report.findings.map((finding) => finding.key)).toContain('tank-labels/labels/one/T1')
   })

@@ -1,5 +1,5 @@
 import { boundsOf, isSettled, type ResolvedFact } from '../../facts/index.js'
-import { problemList, type QuantityName } from '../../model/index.js'
+import { isMap, problemList, type QuantityName } from '../../model/index.js'
 import { leavesIn, valueOf, type Leaf, type Rule, type Rulebook } from '../../rulebook/index.js'
 import { parseQuantity, writeQuantity } from '../../units/index.js'
 import { exampleFacts } from './example-facts.js'
@@ -14,18 +14,24 @@ export interface Neighbor {
 
 /**
  * Cases that lie next to the examples of a rule: each number that is compared, just below its limit, at it and just above;
- * each word that is compared, in every way it can be; each given fact forgotten.
+ * each word that is compared, in every way it can be; each given fact forgotten, and each taken for granted.
  */
 export function neighborsOf({ id, data }: WrittenRule, rulebook: Rulebook): readonly Neighbor[] {
   const rule = rulebook.rulesById.get(id)
   if (rule === undefined) return []
   const examples = readExamples(data, problemList()).flatMap((example) => (example.type === 'facts' ? [example] : []))
-  const found = examples.flatMap((example) => [...besideLimits(rulebook, rule, example), ...forgotten(example)])
+  const found = examples.flatMap((example) => [...besideLimits(rulebook, rule, example), ...forgotten(example), ...assumed(example)])
   return [...new Map(found.map((neighbor) => [JSON.stringify(neighbor.facts), neighbor])).values()]
 }
 
 function forgotten({ name, facts }: FactsExample): readonly Neighbor[] {
   return Object.keys(facts).map((path) => ({ name: `${name}, ${path} forgotten`, facts: { ...facts, [path]: 'unknown' } }))
+}
+
+function assumed({ name, facts }: FactsExample): readonly Neighbor[] {
+  return Object.entries(facts)
+    .filter(([, raw]) => raw !== 'unknown')
+    .map(([path, raw]) => ({ name: `${name}, ${path} assumed`, facts: { ...facts, [path]: { ...(isMap(raw) ? raw : { value: raw }), standing: 'assumed' } } }))
 }
 
 function besideLimits(rulebook: Rulebook, rule: Rule, { name, facts }: FactsExample): readonly Neighbor[] {
@@ -43,7 +49,7 @@ function besideLimits(rulebook: Rulebook, rule: Rule, { name, facts }: FactsExam
 
 /** Keeps what an example says of its value: that it is assumed, or shown by a photo. */
 function besideOf(before: unknown, written: unknown): unknown {
-  return typeof before === 'object' && before !== null && 'value' in before ? { ...before, value: written } : written
+  return isMap(before) ? { ...before, value: written } : written
 }
 
 function writings({ type }: ResolvedFact, limits: () => readonly number[]): readonly unknown[] {

@@ -1,11 +1,12 @@
 import { isMap, type Problem } from '../../model/index.js'
-import { tryOpenRulebook, type NamedData, type Plugin } from '../../rulebook/index.js'
+import type { NamedData, Plugin } from '../../rulebook/index.js'
 import { catalogueOf } from '../content.js'
 import { ruleIdOf } from '../pack-rules.js'
 import { placeProblems, type Positions } from '../positions.js'
+import { without } from '../without.js'
 import { lintExamples } from './lint-examples.js'
 import { lintFileNames, readRetired, readSources } from './lint-files.js'
-import { warningsBeside } from './warnings-beside.js'
+import { openProblems } from './open-problems.js'
 
 /** Everything that belongs to a rule set, as written. */
 export interface RuleSetFiles {
@@ -32,14 +33,21 @@ export function lintRuleSet({ rules, sources, overlays = [], plugins, retired, p
   const read = readSources(sources)
   const gone = retired === undefined ? { ids: [], problems: [] } : readRetired(retired)
   const content = contentOf({ rules, sources: read.sources, plugins })
-  const [first, ...others] = content
-  const opened = tryOpenRulebook({ ruleSets: first === undefined ? [] : [first], plugins: others, overlays })
-  const found = opened.ok ? opened.rulebook.warnings : [...opened.problems, ...warningsBeside(opened.problems, content, overlays)]
+  const found = openProblems(content, overlays)
   const catalogue = catalogueOf(content)
   const examples = rules.flatMap(({ file, data }) => lintExamples(data, catalogue).map((problem) => ({ ...problem, file })))
   const added = overlays.flatMap((overlay) => addedRules(overlay).flatMap(({ rule, pointer }) => lintExamples(rule, catalogue).map((problem) => ({ ...problem, file: overlay.file, pointer: `${pointer}${problem.pointer}` }))))
   const all = [...lintFileNames(rules, gone.ids), ...read.problems, ...gone.problems, ...withFiles(withoutEchoes(found, rules), rules), ...examples, ...added]
-  return placeProblems(all, positions)
+  return inReadingOrder(placeProblems(all, positions))
+}
+
+function inReadingOrder(problems: readonly Problem[]): readonly Problem[] {
+  const place = ({ file = '', line = 0, column = 0 }: Problem): readonly [string, number, number] => [file, line, column]
+  return problems.toSorted((a, b) => {
+    const [[fileA, lineA, columnA], [fileB, lineB, columnB]] = [place(a), place(b)]
+    if (fileA !== fileB) return fileA < fileB ? -1 : 1
+    return lineA - lineB || columnA - columnB
+  })
 }
 
 function contentOf({ rules, sources, plugins }: { readonly rules: readonly NamedData[]; readonly sources: Plugin['sources']; readonly plugins: readonly Plugin[] }): readonly Plugin[] {
@@ -67,7 +75,6 @@ function addedRules({ data }: NamedData): readonly { readonly rule: unknown; rea
   const changes: readonly unknown[] = isMap(data) && Array.isArray(data.changes) ? data.changes : []
   return changes.flatMap((change, index) => {
     if (!isMap(change) || !isMap(change.add)) return []
-    const { id: _id, ...rule } = change.add
-    return [{ rule, pointer: `/changes/${index}/add` }]
+    return [{ rule: without(change.add, 'id'), pointer: `/changes/${index}/add` }]
   })
 }

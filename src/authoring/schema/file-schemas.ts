@@ -4,6 +4,7 @@ import { addChangeShape, demandChangeShape, exemptChangeShape, operators, overla
 import { conditionDefs } from './condition-schema.js'
 import { exampleSchema, factsSchema } from './example-schema.js'
 import { dialect, listOf, ref, type JsonSchema } from './json-schema.js'
+import { without } from '../without.js'
 import { keyWords } from './key-words.js'
 
 /** The schema of rule files. */
@@ -19,8 +20,8 @@ function definitions(subjects: readonly string[]): Readonly<Record<string, JsonS
 
 /** The schema of overlay files. The verb of a change decides what else it has. */
 export function overlaySchema(subjects: readonly string[]): JsonSchema {
-  const { id: _id, ...rule } = propertiesOf(shapeSchema(ruleShape))
-  const added = { ...shapeSchema(ruleShape), properties: { id: { type: 'string', description: 'Id of the rule within the overlay: fill/pressure-sign.' }, ...rule } }
+  const id = { type: 'string', description: 'Id of the rule within the overlay: fill/pressure-sign.' }
+  const added = { ...shapeSchema(ruleShape), properties: { id, ...propertiesOf(shapeSchema(ruleShape)) } }
   const add = shapeSchema(addChangeShape)
   const shape = shapeSchema(overlayShape)
   const change = {
@@ -47,8 +48,7 @@ function propertiesOf(schema: JsonSchema): Readonly<Record<string, unknown>> {
 }
 
 function shapeSchema(shape: z.ZodMiniType): JsonSchema {
-  const { $schema: _dialect, ...schema } = z.toJSONSchema(shape)
-  const asWritten = written(schema, [])
+  const asWritten = written(without({ ...z.toJSONSchema(shape) }, '$schema'), [])
   return isMap(asWritten) ? asWritten : {}
 }
 

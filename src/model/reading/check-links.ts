@@ -23,7 +23,8 @@ function checkReferences(thing: Thing, links: Links): void {
 
 function checkEntry(thing: Thing, name: string, entry: Entry, links: Links): void {
   const target = referenceOf(links.model.leaves.get(thing.kind.name)?.get(name))
-  if (target !== undefined && entry.equipment === undefined) for (const id of idsIn(entry)) checkReference(id, target, entry, links)
+  if (target !== undefined && entry.equipment === undefined)
+    for (const id of idsIn(entry)) checkReference(id, target, entry, links)
   if (name === 'capped') for (const port of idsIn(entry)) checkCapped(thing, port, entry, links)
 }
 
@@ -37,19 +38,34 @@ function idsIn(entry: Entry): readonly string[] {
   return entry.value.type === 'list' ? entry.value.members : []
 }
 
-function checkReference(id: string, target: ReferenceField, entry: Entry, { things, model, problems }: Links): undefined {
+function checkReference(
+  id: string,
+  target: ReferenceField,
+  entry: Entry,
+  { things, model, problems }: Links,
+): undefined {
   const kinds = target.to.flatMap((name) => model.kindsIn.get(name) ?? [])
   const found = things.get(id)
   if (found !== undefined && (kinds.length === 0 || kinds.includes(found.kind.name))) return undefined
   const steps = entry.pointer.split('/').slice(1)
   const fitting = [...things.values()].filter((thing) => kinds.includes(thing.kind.name)).map((thing) => thing.id)
   if (found === undefined) return problems.add('unknown-id', steps, `There is no "${id}".`, nearestIn(id, fitting))
-  return problems.add('wrong-kind', steps, `"${id}" is a ${found.kind.spoken}; this refers to ${target.to.join(' or ')}.`, nearestIn(id, fitting))
+  return problems.add(
+    'wrong-kind',
+    steps,
+    `"${id}" is a ${found.kind.spoken}; this refers to ${target.to.join(' or ')}.`,
+    nearestIn(id, fitting),
+  )
 }
 
 function checkCapped(thing: Thing, port: string, entry: Entry, { problems }: Links): undefined {
   if (portsOf(thing.kind).has(port)) return undefined
-  return problems.add('unknown-port', entry.pointer.split('/').slice(1), `${thing.id} has no port "${port}".`, nearestIn(port, Object.keys(thing.kind.ports)))
+  return problems.add(
+    'unknown-port',
+    entry.pointer.split('/').slice(1),
+    `${thing.id} has no port "${port}".`,
+    nearestIn(port, Object.keys(thing.kind.ports)),
+  )
 }
 
 function checkPorts(things: ReadonlyMap<string, Thing>, problems: ProblemList): void {
@@ -74,7 +90,8 @@ function checkItem(item: PathItem, { line, index, things, taken, problems }: Ite
   for (const port of item.type === 'port' ? [item.port] : [item.enter, item.leave]) {
     const key = `${item.component}.${port}`
     const other = taken.get(key)
-    if (other !== undefined) problems.add('port-taken', steps, `${key} is used by line ${other} already; branch with a tee or a header.`)
+    if (other !== undefined)
+      problems.add('port-taken', steps, `${key} is used by line ${other} already; branch with a tee or a header.`)
     taken.set(key, line.id)
     const medium = component === undefined ? undefined : portsOf(component.kind).mediumOf(port)
     if (medium === undefined || line.medium === undefined || mediaMeet(line.medium, medium)) continue

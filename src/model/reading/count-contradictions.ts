@@ -15,12 +15,24 @@ export function totalOf(things: ReadonlyMap<string, Thing>): number {
 }
 
 /** More listed than stated. Assumed things only fill gaps, so they contradict nothing. */
-export function countContradictions(things: ReadonlyMap<string, Thing>, counts: ReadonlyMap<string, Entry>, model: Model): readonly Contradiction[] {
+export function countContradictions(
+  things: ReadonlyMap<string, Thing>,
+  counts: ReadonlyMap<string, Entry>,
+  model: Model,
+): readonly Contradiction[] {
   const listed = [...things.values()].filter((thing) => thing.standing === 'stated')
-  const ofNames = [...counts].flatMap(([name, entry]) => tooMany(name, entry, listed.filter((thing) => isCountedAs(thing, name, model)).length))
+  const ofNames = [...counts].flatMap(([name, entry]) =>
+    tooMany(name, entry, listed.filter((thing) => isCountedAs(thing, name, model)).length),
+  )
   const ofParts = listed.flatMap((owner) =>
     Object.entries(owner.parts).flatMap(([name, parts]) =>
-      parts.stated === undefined ? [] : tooMany(`${owner.id}.${name}`, parts.stated, parts.ids.filter((id) => things.get(id)?.standing === 'stated').length),
+      parts.stated === undefined
+        ? []
+        : tooMany(
+            `${owner.id}.${name}`,
+            parts.stated,
+            parts.ids.filter((id) => things.get(id)?.standing === 'stated').length,
+          ),
     ),
   )
   return [...ofNames, ...ofParts]
@@ -35,5 +47,12 @@ function isCountedAs(thing: Thing, name: string, model: Model): boolean {
 function tooMany(name: string, entry: Entry, listed: number): readonly Contradiction[] {
   const stated = entry.value.type === 'quantity' ? entry.value.high : Infinity
   if (listed <= stated) return []
-  return [{ code: 'more-listed', subject: name, fact: 'count', message: `${listed} listed of ${name}, ${entry.text} stated.` }]
+  return [
+    {
+      code: 'more-listed',
+      subject: name,
+      fact: 'count',
+      message: `${listed} listed of ${name}, ${entry.text} stated.`,
+    },
+  ]
 }

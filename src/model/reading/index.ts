@@ -1,6 +1,7 @@
 export { readInstallation, UnreadableInstallation } from './read-or-throw.js'
 export { byKind, tryReadInstallation, type InstallationRead } from './read-installation.js'
 export { readEquipment, type Equipment, type EquipmentRead } from './read-equipment.js'
+export { readShelf } from './read-shelf.js'
 export { countsInAll, totalOf } from './count-contradictions.js'
 export { nearestIn, problemList, type ProblemList, type Steps } from './problems.js'
 export { readEntry } from './read-entry.js'

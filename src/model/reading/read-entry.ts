@@ -23,12 +23,17 @@ interface Reading {
 export function readEntry(field: LeafField, raw: unknown, reading: Reading): Entry | undefined {
   const { steps, problems } = reading
   if (raw === undefined) return undefined
-  if (raw === null || raw === '') return problems.add('empty-value', steps, 'A value is missing here; write unknown if it is not known.', { nearest: 'unknown' })
+  if (raw === null || raw === '')
+    return problems.add('empty-value', steps, 'A value is missing here; write unknown if it is not known.', {
+      nearest: 'unknown',
+    })
   const long = isMap(raw) ? raw : { value: raw }
   for (const key of Object.keys(long)) {
-    if (!longKeys.some((known) => known === key)) problems.add('unknown-key', [...steps, key], `A value has no "${key}".`, nearestIn(key, longKeys))
+    if (!longKeys.some((known) => known === key))
+      problems.add('unknown-key', [...steps, key], `A value has no "${key}".`, nearestIn(key, longKeys))
   }
-  if (long.value === undefined) return problems.add('no-value', steps, 'The long form of a value names it under "value".', { nearest: 'value' })
+  if (long.value === undefined)
+    return problems.add('no-value', steps, 'The long form of a value names it under "value".', { nearest: 'value' })
   const valueSteps = isMap(raw) ? [...steps, 'value'] : steps
   const value = readValue(field, long.value, { ...reading, steps: valueSteps })
   const about = readAbout(long, reading)
@@ -41,14 +46,24 @@ type About = Pick<Entry, 'standing' | 'evidence'> & Partial<Pick<Entry, 'how' | 
 
 function readAbout(long: Readonly<Record<string, unknown>>, reading: Reading): About {
   const { steps, problems } = reading
-  const said = long.standing === undefined ? undefined : oneOf(standings, long.standing, [...steps, 'standing'], problems)
-  const how = long.how === undefined ? undefined : oneOf<WayOfKnowing>(waysOfKnowing, long.how, [...steps, 'how'], problems)
+  const said =
+    long.standing === undefined ? undefined : oneOf(standings, long.standing, [...steps, 'standing'], problems)
+  const how =
+    long.how === undefined ? undefined : oneOf<WayOfKnowing>(waysOfKnowing, long.how, [...steps, 'how'], problems)
   const words = Object.fromEntries(
-    (['by', 'at', 'because'] as const).flatMap((key) => (textOf(long[key]) === undefined ? [] : [[key, textOf(long[key])]])),
+    (['by', 'at', 'because'] as const).flatMap((key) =>
+      textOf(long[key]) === undefined ? [] : [[key, textOf(long[key])]],
+    ),
   )
   const evidence = Array.isArray(long.evidence) ? long.evidence.flatMap((id) => textOf(id) ?? []) : []
-  if (long.evidence !== undefined && !Array.isArray(long.evidence)) problems.add('not-a-list', [...steps, 'evidence'], 'Evidence is a list of ids.')
-  return { standing: weaker(said ?? 'stated', reading.standing), evidence, ...(how === undefined ? {} : { how }), ...words }
+  if (long.evidence !== undefined && !Array.isArray(long.evidence))
+    problems.add('not-a-list', [...steps, 'evidence'], 'Evidence is a list of ids.')
+  return {
+    standing: weaker(said ?? 'stated', reading.standing),
+    evidence,
+    ...(how === undefined ? {} : { how }),
+    ...words,
+  }
 }
 
 /** A value of an assumed thing is assumed at best. */
@@ -57,7 +72,12 @@ function weaker(own: Standing, thing: Standing): Standing {
 }
 
 /** One of a closed list of words, or a problem that names the nearest. */
-export function oneOf<W extends string>(words: readonly W[], raw: unknown, steps: Steps, problems: ProblemList): W | undefined {
+export function oneOf<W extends string>(
+  words: readonly W[],
+  raw: unknown,
+  steps: Steps,
+  problems: ProblemList,
+): W | undefined {
   const written = textOf(raw)
   const found = words.find((word) => word === written)
   if (found !== undefined) return found
@@ -72,16 +92,25 @@ function readValue(field: LeafField, raw: unknown, reading: Reading): EntryValue
   if (field.type === 'list') return readList(field, raw, reading)
   const { steps, problems } = reading
   const written = textOf(raw)
-  if (written === undefined) return problems.add('not-a-value', steps, `One value is expected here, not ${describe(raw)}.`)
+  if (written === undefined)
+    return problems.add('not-a-value', steps, `One value is expected here, not ${describe(raw)}.`)
   if (written === 'unknown') return undefined
   if (reservedWords.includes(written)) {
-    return problems.add('reserved-word', steps, `"${written}" is not a value. Write unknown, or leave it out; that there is no such thing is said under "none:".`, { nearest: 'unknown' })
+    return problems.add(
+      'reserved-word',
+      steps,
+      `"${written}" is not a value. Write unknown, or leave it out; that there is no such thing is said under "none:".`,
+      { nearest: 'unknown' },
+    )
   }
   switch (field.type) {
     case 'quantity': {
       const parsed = parseQuantity(written, field.quantity)
       if (parsed.ok) return { type: 'quantity', quantity: field.quantity, low: parsed.low, high: parsed.high }
-      return problems.add('unreadable-quantity', steps, parsed.message, { received: written, ...(parsed.suggestion === undefined ? {} : { nearest: parsed.suggestion }) })
+      return problems.add('unreadable-quantity', steps, parsed.message, {
+        received: written,
+        ...(parsed.suggestion === undefined ? {} : { nearest: parsed.suggestion }),
+      })
     }
     case 'choice':
       return readChoice(field, written, reading)
@@ -101,7 +130,12 @@ function readChoice(field: ChoiceField, written: string, { steps, problems }: Re
 function readList(field: ListField, raw: unknown, reading: Reading): EntryValue | undefined {
   if (textOf(raw) === 'unknown') return undefined
   if (!Array.isArray(raw)) {
-    return reading.problems.add('not-a-list', reading.steps, 'A list is expected here; write [a, b], or [] when there are none.', { received: describe(raw) })
+    return reading.problems.add(
+      'not-a-list',
+      reading.steps,
+      'A list is expected here; write [a, b], or [] when there are none.',
+      { received: describe(raw) },
+    )
   }
   const members: string[] = []
   let complete = true
@@ -117,9 +151,17 @@ function widen(value: EntryValue, within: unknown, reading: Reading): EntryValue
   if (value.type !== 'quantity') return value
   if (within === undefined) {
     if (reading.wantsWithin !== true) return value
-    return reading.problems.add('no-within', reading.steps, 'An amount that stands in for a calculation says how far it may be off.', { nearest: 'within: 5 gal' })
+    return reading.problems.add(
+      'no-within',
+      reading.steps,
+      'An amount that stands in for a calculation says how far it may be off.',
+      { nearest: 'within: 5 gal' },
+    )
   }
-  const parsed = parseQuantity(textOf(within) ?? '', value.quantity === 'temperature' ? 'temperatureDifference' : value.quantity)
+  const parsed = parseQuantity(
+    textOf(within) ?? '',
+    value.quantity === 'temperature' ? 'temperatureDifference' : value.quantity,
+  )
   if (!parsed.ok) return reading.problems.add('unreadable-quantity', [...reading.steps, 'within'], parsed.message)
   return { ...value, low: value.low - parsed.high, high: value.high + parsed.high }
 }

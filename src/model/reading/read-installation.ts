@@ -14,8 +14,29 @@ import { readPath } from './read-path.js'
 import { isId, readThing } from './read-thing.js'
 import { describe, isMap, listAt, mapAt, textOf } from './shapes.js'
 
-const listSections = ['components', 'lines', 'zones', 'spaces', 'fixtures', 'states', 'readings', 'tests', 'evidence'] as const
-const frameKeys = ['installation', 'name', 'phase', 'units', 'none', 'complete', 'kept', 'removed', 'approved', ...listSections]
+const listSections = [
+  'components',
+  'lines',
+  'zones',
+  'spaces',
+  'fixtures',
+  'states',
+  'readings',
+  'tests',
+  'evidence',
+] as const
+const frameKeys = [
+  'installation',
+  'name',
+  'phase',
+  'units',
+  'none',
+  'complete',
+  'kept',
+  'removed',
+  'approved',
+  ...listSections,
+]
 
 export type InstallationRead =
   | { readonly ok: true; readonly installation: Installation }
@@ -28,7 +49,11 @@ export type InstallationRead =
  * @param model the kinds that the rulebook knows
  * @param equipment makers' data by name, as `use:` gives it; a name that is not there leaves unknowns
  */
-export function tryReadInstallation(document: unknown, model: Model, equipment: readonly Equipment[] = []): InstallationRead {
+export function tryReadInstallation(
+  document: unknown,
+  model: Model,
+  equipment: readonly Equipment[] = [],
+): InstallationRead {
   const problems = problemList()
   const raw = mapAt(document, [], problems) ?? {}
   const singletons = [...model.kinds.values()].filter((kind) => kind.section === 'singleton')
@@ -40,9 +65,14 @@ export function tryReadInstallation(document: unknown, model: Model, equipment: 
   const shelf = new Map(equipment.map((item) => [item.name, item]))
   const equipped = [...alone, ...listed].map((thing) => equip(thing, shelf))
   const worked = equipped.flatMap(({ things }) => things).map((thing) => withWork(thing, kept))
-  const things = uniqueThings(worked.map(({ thing }) => thing), problems)
+  const things = uniqueThings(
+    worked.map(({ thing }) => thing),
+    problems,
+  )
   const withPaths = readPaths(things, raw.lines, reading)
-  const removed = listAt(raw.removed, ['removed'], problems).flatMap((item, index) => readComponent(item, ['removed', index], reading))
+  const removed = listAt(raw.removed, ['removed'], problems).flatMap((item, index) =>
+    readComponent(item, ['removed', index], reading),
+  )
   checkKept(kept, things, problems)
   checkLinks(withPaths, model, problems)
   const counts = readCounts(raw, model, problems)
@@ -59,7 +89,18 @@ export function tryReadInstallation(document: unknown, model: Model, equipment: 
   const frame = { ...(name === undefined ? {} : { name }), ...(phase === undefined ? {} : { phase }) }
   return {
     ok: true,
-    installation: Object.freeze({ model, ...frame, units, things: withPaths, ofKind: byKind(withPaths), total: totalOf(withPaths), counts, removed, approved, contradictions }),
+    installation: Object.freeze({
+      model,
+      ...frame,
+      units,
+      things: withPaths,
+      ofKind: byKind(withPaths),
+      total: totalOf(withPaths),
+      counts,
+      removed,
+      approved,
+      contradictions,
+    }),
   }
 }
 
@@ -79,14 +120,22 @@ export function byKind(things: ReadonlyMap<string, Thing>): ReadonlyMap<string, 
   return found
 }
 
-function reportUnknownSections(raw: Readonly<Record<string, unknown>>, singletons: readonly KindSpec[], problems: ProblemList): void {
+function reportUnknownSections(
+  raw: Readonly<Record<string, unknown>>,
+  singletons: readonly KindSpec[],
+  problems: ProblemList,
+): void {
   const known = [...frameKeys, ...singletons.map((kind) => kind.name)]
   for (const key of Object.keys(raw)) {
-    if (!known.includes(key) && !key.startsWith('x-')) problems.add('unknown-key', [key], `A document has no "${key}".`, nearestIn(key, known))
+    if (!known.includes(key) && !key.startsWith('x-'))
+      problems.add('unknown-key', [key], `A document has no "${key}".`, nearestIn(key, known))
   }
   const version = textOf(raw.installation)
   if (version === '1') return
-  if (version === undefined) problems.add('no-version', [], 'A document begins with "installation: 1", the version of its schema.', { nearest: 'installation: 1' })
+  if (version === undefined)
+    problems.add('no-version', [], 'A document begins with "installation: 1", the version of its schema.', {
+      nearest: 'installation: 1',
+    })
   else problems.add('wrong-version', ['installation'], `This reads documents of version 1, not ${version}.`)
 }
 
@@ -106,37 +155,56 @@ function readSection(section: (typeof listSections)[number], raw: unknown, readi
 
 function readComponent(raw: unknown, steps: Steps, reading: Reading): readonly Thing[] {
   const { model, problems } = reading
-  if (!isMap(raw)) return refuse(problems.add('not-a-map', steps, 'A component is written as names with values.', { received: describe(raw) }))
+  if (!isMap(raw)) {
+    problems.add('not-a-map', steps, 'A component is written as names with values.', { received: describe(raw) })
+    return []
+  }
   const word = textOf(raw.kind) ?? ''
   const kinds = [...model.kinds.values()].filter((kind) => kind.section === 'components')
   const kind = kinds.find((candidate) => candidate.name === word)
   if (kind !== undefined) return readItem(kind, raw, steps, reading)
-  return refuse(problems.add('unknown-kind', [...steps, 'kind'], word === '' ? 'A component names its kind.' : `There is no kind "${word}".`, nearestIn(word, kinds.map((candidate) => candidate.name))))
+  problems.add(
+    'unknown-kind',
+    [...steps, 'kind'],
+    word === '' ? 'A component names its kind.' : `There is no kind "${word}".`,
+    nearestIn(
+      word,
+      kinds.map((candidate) => candidate.name),
+    ),
+  )
+  return []
 }
 
 function readItem(kind: KindSpec, raw: unknown, steps: Steps, reading: Reading): readonly Thing[] {
   const { model, problems } = reading
-  if (!isMap(raw)) return refuse(problems.add('not-a-map', steps, `A ${kind.spoken} is written as names with values.`, { received: describe(raw) }))
+  if (!isMap(raw)) {
+    problems.add('not-a-map', steps, `A ${kind.spoken} is written as names with values.`, { received: describe(raw) })
+    return []
+  }
   if (kind.section === 'states') return readState(kind, raw, steps, reading)
   const written = Array.isArray(raw.id) ? raw.id : [raw.id]
   return written.flatMap((item) => {
     const id = textOf(item) ?? ''
     const taken = reservedWords.includes(id) || model.kinds.get(id)?.section === 'singleton'
     if (isId(id) && !taken) return readThing(id, kind, raw, { model, problems, steps })
-    const why = taken ? `"${id}" is a word with a meaning of its own.` : `A ${kind.spoken} needs an id of letters, digits and "-", beginning with a letter.`
-    return refuse(problems.add('bad-id', [...steps, 'id'], why, { received: id === '' ? 'nothing' : id }))
+    const why = taken
+      ? `"${id}" is a word with a meaning of its own.`
+      : `A ${kind.spoken} needs an id of letters, digits and "-", beginning with a letter.`
+    problems.add('bad-id', [...steps, 'id'], why, { received: id === '' ? 'nothing' : id })
+    return []
   })
 }
 
-function readState(kind: KindSpec, raw: Readonly<Record<string, unknown>>, steps: Steps, { model, problems }: Reading): readonly Thing[] {
+function readState(
+  kind: KindSpec,
+  raw: Readonly<Record<string, unknown>>,
+  steps: Steps,
+  { model, problems }: Reading,
+): readonly Thing[] {
   const name = textOf(raw.name)
   if (name !== undefined && name !== '') return readThing(`state ${name}`, kind, raw, { model, problems, steps })
-  return refuse(problems.add('no-name', steps, 'A state has a name.', { nearest: 'name' }))
-}
-
-/** The problem has been told; nothing is read. */
-function refuse(told: undefined): readonly Thing[] {
-  return told ?? []
+  problems.add('no-name', steps, 'A state has a name.', { nearest: 'name' })
+  return []
 }
 
 function uniqueThings(things: readonly Thing[], problems: ProblemList): ReadonlyMap<string, Thing> {
@@ -144,12 +212,21 @@ function uniqueThings(things: readonly Thing[], problems: ProblemList): Readonly
   for (const thing of things) {
     const first = unique.get(thing.id)
     if (first === undefined) unique.set(thing.id, thing)
-    else problems.add('duplicate-id', thing.pointer.split('/').slice(1), `"${thing.id}" is the id of another thing already (${first.pointer}).`)
+    else
+      problems.add(
+        'duplicate-id',
+        thing.pointer.split('/').slice(1),
+        `"${thing.id}" is the id of another thing already (${first.pointer}).`,
+      )
   }
   return unique
 }
 
-function readPaths(things: ReadonlyMap<string, Thing>, raw: unknown, { problems }: Reading): ReadonlyMap<string, Thing> {
+function readPaths(
+  things: ReadonlyMap<string, Thing>,
+  raw: unknown,
+  { problems }: Reading,
+): ReadonlyMap<string, Thing> {
   const items = Array.isArray(raw) ? raw : []
   const kindOf = (id: string): KindSpec | undefined => {
     const kind = things.get(id)?.kind
@@ -171,16 +248,28 @@ function readPaths(things: ReadonlyMap<string, Thing>, raw: unknown, { problems 
 
 function checkKept(kept: Kept | undefined, things: ReadonlyMap<string, Thing>, problems: ProblemList): void {
   for (const [index, id] of [...(kept?.list ?? [])].entries()) {
-    if (!things.has(id)) problems.add('unknown-id', ['kept', 'list', index], `There is no "${id}".`, nearestIn(id, things.keys()))
+    if (!things.has(id))
+      problems.add('unknown-id', ['kept', 'list', index], `There is no "${id}".`, nearestIn(id, things.keys()))
   }
 }
 
 /** Work of a thing: its own word, else the kept list, else what is said of the others. */
-function withWork(thing: Thing, kept: Kept | undefined): { readonly thing: Thing; readonly contradiction?: Contradiction } {
+function withWork(
+  thing: Thing,
+  kept: Kept | undefined,
+): { readonly thing: Thing; readonly contradiction?: Contradiction } {
   if (kept === undefined || (thing.kind.section !== 'components' && thing.kind.section !== 'lines')) return { thing }
   const inList = kept.list.has(thing.id)
   const own = thing.entries.work
-  const listed = inList ? ({ value: { type: 'word', word: 'kept' }, text: 'kept', standing: thing.standing, evidence: [], pointer: kept.pointer } as const) : undefined
+  const listed = inList
+    ? ({
+        value: { type: 'word', word: 'kept' },
+        text: 'kept',
+        standing: thing.standing,
+        evidence: [],
+        pointer: kept.pointer,
+      } as const)
+    : undefined
   if (own === undefined || (listed !== undefined && own.standing !== 'stated')) {
     const work = listed ?? (thing.saidUnknown?.includes('work') === true ? undefined : kept.others)
     return { thing: work === undefined ? thing : { ...thing, entries: { ...thing.entries, work } } }

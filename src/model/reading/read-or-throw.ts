@@ -8,7 +8,9 @@ import { tryReadInstallation } from './read-installation.js'
 export class UnreadableInstallation extends Error {
   readonly code = 'unreadable-installation'
   constructor(readonly problems: readonly Problem[]) {
-    super(`${problems.length} problem${problems.length === 1 ? '' : 's'} in the document:\n${problems.map(printProblem).join('\n')}`)
+    super(
+      `${problems.length} problem${problems.length === 1 ? '' : 's'} in the document:\n${problems.map(printProblem).join('\n')}`,
+    )
     this.name = 'UnreadableInstallation'
   }
 }

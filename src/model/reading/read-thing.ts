@@ -17,9 +17,18 @@ export interface ThingReading {
 }
 
 /** A thing with its parts: the thing first. */
-export function readThing(id: string, kind: KindSpec, raw: Readonly<Record<string, unknown>>, reading: ThingReading, owner?: Thing): readonly Thing[] {
+export function readThing(
+  id: string,
+  kind: KindSpec,
+  raw: Readonly<Record<string, unknown>>,
+  reading: ThingReading,
+  owner?: Thing,
+): readonly Thing[] {
   const { model, problems, steps } = reading
-  const said = raw.standing === undefined ? 'stated' : (oneOf(standings, raw.standing, [...steps, 'standing'], problems) ?? 'stated')
+  const said =
+    raw.standing === undefined
+      ? 'stated'
+      : (oneOf(standings, raw.standing, [...steps, 'standing'], problems) ?? 'stated')
   const standing = owner !== undefined && said === 'stated' ? owner.standing : said
   const fields = model.leaves.get(kind.name) ?? new Map<string, LeafField>()
   const answers = model.answers.get(kind.name) ?? new Map<string, LeafField>()
@@ -36,13 +45,21 @@ export function readThing(id: string, kind: KindSpec, raw: Readonly<Record<strin
     evidence: evidenceOf(raw, reading, owner),
     pointer: pointerOf(steps),
   }
-  const entries = { ...readFields(fields, raw, { ...reading, standing }), ...readFields(answers, raw, { ...reading, standing, answers: true }) }
+  const entries = {
+    ...readFields(fields, raw, { ...reading, standing }),
+    ...readFields(answers, raw, { ...reading, standing, answers: true }),
+  }
   const parts = Object.entries(kind.parts).flatMap(([list, part]) => {
     const found = readParts(list, part, raw[list], { ...reading, owner: bare })
     return found === undefined ? [] : [{ list, ...found }]
   })
   const saidUnknown = [...fields.keys()].filter((field) => isUnknown(raw[field]))
-  const thing: Thing = { ...bare, ...(saidUnknown.length === 0 ? {} : { saidUnknown }), entries, parts: Object.fromEntries(parts.map(({ list, partList }) => [list, partList])) }
+  const thing: Thing = {
+    ...bare,
+    ...(saidUnknown.length === 0 ? {} : { saidUnknown }),
+    entries,
+    parts: Object.fromEntries(parts.map(({ list, partList }) => [list, partList])),
+  }
   return [thing, ...parts.flatMap(({ things }) => things)]
 }
 
@@ -75,11 +92,21 @@ export function keysOf(kind: KindSpec, model: Model): readonly string[] {
   return [...own, ...new Set(fields.map((name) => name.split('.')[0] ?? name)), ...Object.keys(kind.parts)]
 }
 
-function reportUnknownKeys(raw: Readonly<Record<string, unknown>>, kind: KindSpec, { model, problems, steps }: ThingReading): void {
+function reportUnknownKeys(
+  raw: Readonly<Record<string, unknown>>,
+  kind: KindSpec,
+  { model, problems, steps }: ThingReading,
+): void {
   for (const [key, value] of Object.entries(raw)) {
     const field = Object.hasOwn(kind.fields, key) ? kind.fields[key] : undefined
     if (field?.type === 'group') reportGroup(value, Object.keys(field.fields), { problems, steps: [...steps, key] })
-    else if (!isKey(key, kind, model)) problems.add('unknown-key', [...steps, key], `A ${kind.spoken} has no "${key}".`, nearestIn(key, keysOf(kind, model)))
+    else if (!isKey(key, kind, model))
+      problems.add(
+        'unknown-key',
+        [...steps, key],
+        `A ${kind.spoken} has no "${key}".`,
+        nearestIn(key, keysOf(kind, model)),
+      )
   }
 }
 
@@ -90,15 +117,29 @@ function isKey(key: string, kind: KindSpec, model: Model): boolean {
   return field || Object.hasOwn(kind.parts, key) || ownKeys.includes(key)
 }
 
-function reportGroup(value: unknown, members: readonly string[], { problems, steps }: Pick<ThingReading, 'problems' | 'steps'>): void {
+function reportGroup(
+  value: unknown,
+  members: readonly string[],
+  { problems, steps }: Pick<ThingReading, 'problems' | 'steps'>,
+): void {
   if (textOf(value) === 'unknown') return
   const map = mapAt(value, steps, problems) ?? {}
   for (const key of Object.keys(map)) {
-    if (!members.includes(key)) problems.add('unknown-key', [...steps, key], `"${String(steps.at(-1))}" has no "${key}".`, nearestIn(key, members))
+    if (!members.includes(key))
+      problems.add(
+        'unknown-key',
+        [...steps, key],
+        `"${String(steps.at(-1))}" has no "${key}".`,
+        nearestIn(key, members),
+      )
   }
 }
 
-function evidenceOf(raw: Readonly<Record<string, unknown>>, { problems, steps }: ThingReading, owner?: Thing): readonly string[] {
+function evidenceOf(
+  raw: Readonly<Record<string, unknown>>,
+  { problems, steps }: ThingReading,
+  owner?: Thing,
+): readonly string[] {
   const own = listAt(raw.evidence, [...steps, 'evidence'], problems).flatMap((id) => textOf(id) ?? [])
   return owner === undefined ? own : [...new Set([...own, ...owner.evidence])]
 }
@@ -108,17 +149,34 @@ interface PartsFound {
   readonly things: readonly Thing[]
 }
 
-function readParts(name: string, kind: KindSpec, raw: unknown, reading: ThingReading & { readonly owner: Thing }): PartsFound | undefined {
+function readParts(
+  name: string,
+  kind: KindSpec,
+  raw: unknown,
+  reading: ThingReading & { readonly owner: Thing },
+): PartsFound | undefined {
   if (raw === undefined || textOf(raw) === 'unknown') return undefined
   const steps = [...reading.steps, name]
   const counted = isMap(raw)
   const stray = counted ? Object.keys(raw).filter((key) => key !== 'complete' && key !== 'list') : []
-  for (const key of stray) reading.problems.add('unknown-key', [...steps, key], `A list of parts has no "${key}".`, nearestIn(key, ['complete', 'list']))
+  for (const key of stray)
+    reading.problems.add(
+      'unknown-key',
+      [...steps, key],
+      `A list of parts has no "${key}".`,
+      nearestIn(key, ['complete', 'list']),
+    )
   const stated = counted
-    ? readEntry({ type: 'quantity', quantity: 'count' }, raw.complete, { problems: reading.problems, steps: [...steps, 'complete'], standing: reading.owner.standing })
+    ? readEntry({ type: 'quantity', quantity: 'count' }, raw.complete, {
+        problems: reading.problems,
+        steps: [...steps, 'complete'],
+        standing: reading.owner.standing,
+      })
     : undefined
   const items = listAt(counted ? raw.list : raw, counted ? [...steps, 'list'] : steps, reading.problems)
-  const things = items.flatMap((item, index) => readPart(kind, item, { ...reading, steps: counted ? [...steps, 'list', index] : [...steps, index] }))
+  const things = items.flatMap((item, index) =>
+    readPart(kind, item, { ...reading, steps: counted ? [...steps, 'list', index] : [...steps, index] }),
+  )
   return { partList: { ...(stated === undefined ? {} : { stated }), ids: things.map((thing) => thing.id) }, things }
 }
 
@@ -130,7 +188,12 @@ function readPart(kind: KindSpec, raw: unknown, reading: ThingReading & { readon
   }
   const id = textOf(raw.id)
   if (id !== undefined && isId(id)) return readThing(`${owner.id}/${id}`, kind, raw, reading, owner)
-  problems.add('bad-id', [...steps, 'id'], `A ${kind.spoken} needs an id of letters, digits and "-", beginning with a letter.`, { received: id ?? 'nothing' })
+  problems.add(
+    'bad-id',
+    [...steps, 'id'],
+    `A ${kind.spoken} needs an id of letters, digits and "-", beginning with a letter.`,
+    { received: id ?? 'nothing' },
+  )
   return []
 }
 

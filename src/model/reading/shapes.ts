@@ -1,6 +1,5 @@
 import type { ProblemList, Steps } from './problems.js'
 
-
 export function isMap(value: unknown): value is Readonly<Record<string, unknown>> {
   return typeof value === 'object' && value !== null && !Array.isArray(value)
 }
@@ -21,7 +20,11 @@ export function listAt(value: unknown, steps: Steps, problems: ProblemList): rea
   return []
 }
 
-export function mapAt(value: unknown, steps: Steps, problems: ProblemList): Readonly<Record<string, unknown>> | undefined {
+export function mapAt(
+  value: unknown,
+  steps: Steps,
+  problems: ProblemList,
+): Readonly<Record<string, unknown>> | undefined {
   if (value === undefined) return undefined
   if (isMap(value)) return value
   problems.add('not-a-map', steps, 'Names with values are expected here.', { received: describe(value) })
