@@ -11,7 +11,11 @@ export function tellBasis(
   const familyOf = (one: BasisData): string => rulebook.sources.get(one.source)?.family ?? 'none'
   const own = wordOf(installation.things.get('building')?.entries.occupancy)
   const preferred = own === undefined ? basis : basis.filter((one) => fits(familyOf(one), own, basis.map(familyOf)))
-  return (preferred.length === 0 ? basis : preferred).map((one) => ({
+  // Where the own family is only recalled, the text that was read stands beside it.
+  const told = preferred.some((one) => one.known === 'read')
+    ? preferred
+    : basis.filter((one) => preferred.includes(one) || one.known === 'read')
+  return (told.length === 0 ? basis : told).map((one) => ({
     source: rulebook.sources.get(one.source)?.title ?? one.source,
     ...(one.clause === undefined ? {} : { clause: one.clause }),
     ...(one.edition === undefined ? {} : { edition: one.edition }),
