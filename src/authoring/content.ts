@@ -6,5 +6,11 @@ import type { Plugin } from '../rulebook/index.js'
 export function catalogueOf(content: readonly Plugin[]): Catalogue {
   const handles = content.flatMap((plugin) => [...plugin.facts, ...plugin.checks])
   const answers = handles.filter((handle) => handle.answerable).map(({ of, name, type }) => ({ of, name, field: type }))
-  return defineCatalogue(defineModel(content.flatMap((plugin) => plugin.kinds), answers), handles)
+  return defineCatalogue(
+    defineModel(
+      content.flatMap((plugin) => plugin.kinds),
+      answers,
+    ),
+    handles,
+  )
 }

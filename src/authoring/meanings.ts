@@ -14,9 +14,18 @@ export const builtInMeanings: Meanings = collected
  * @example
  * meaningOf(rulebook.model, 'reliefValve', 'setPressure') // 'Pressure at which it opens, from its tag; psi, ...'
  */
-export function meaningOf(model: Model, kind: string, fact: string, meanings: Meanings = builtInMeanings): string | undefined {
+export function meaningOf(
+  model: Model,
+  kind: string,
+  fact: string,
+  meanings: Meanings = builtInMeanings,
+): string | undefined {
   const spec = model.kinds.get(kind)
-  const places = [kind, ...(spec?.families.map((family) => family.name) ?? []), ...(fact === '' || spec === undefined ? [] : [spec.section])]
+  const places = [
+    kind,
+    ...(spec?.families.map((family) => family.name) ?? []),
+    ...(fact === '' || spec === undefined ? [] : [spec.section]),
+  ]
   const told = places.map((place) => ownText(meanings, place, fact)).find((text) => text !== undefined)
   return told ?? partsMeaning(model, kind, fact) ?? countMeaning(model, kind, fact)
 }
@@ -34,6 +43,8 @@ function partsMeaning(model: Model, kind: string, fact: string): string | undefi
 function countMeaning(model: Model, kind: string, fact: string): string | undefined {
   const counted = (model.inverse.get(kind) ?? []).filter((inverse) => inverse.countedAs === fact)
   if (counted.length === 0) return undefined
-  const referring = counted.map((inverse) => `${model.kinds.get(inverse.kind)?.spoken ?? inverse.kind} (by its \`${inverse.field}\`)`)
+  const referring = counted.map(
+    (inverse) => `${model.kinds.get(inverse.kind)?.spoken ?? inverse.kind} (by its \`${inverse.field}\`)`,
+  )
   return `How many things refer to it, each a ${referring.join(' or ')}.`
 }

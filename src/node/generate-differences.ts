@@ -10,7 +10,9 @@ export interface Difference {
 
 /** Holds generated texts against what stands on disk. */
 export function differencesOf(root: string, files: ReadonlyMap<string, string>): readonly Difference[] {
-  const changed = [...files].filter(([path, text]) => !existsSync(join(root, path)) || readFileSync(join(root, path), 'utf8') !== text)
+  const changed = [...files].filter(
+    ([path, text]) => !existsSync(join(root, path)) || readFileSync(join(root, path), 'utf8') !== text,
+  )
   const left = generatedFolders.flatMap((folder) => filesUnder(root, folder)).filter((path) => !files.has(path))
   return [...changed.map(([path, text]) => ({ path, text })), ...left.map((path) => ({ path }))]
 }
@@ -32,5 +34,7 @@ function write(place: string, text: string): void {
 function filesUnder(root: string, folder: string): readonly string[] {
   if (!existsSync(join(root, folder))) return []
   const found = readdirSync(join(root, folder), { recursive: true, withFileTypes: true })
-  return found.filter((item) => item.isFile()).map((item) => join(item.parentPath, item.name).slice(root.length).replaceAll('\\', '/').replace(/^\/+/, ''))
+  return found
+    .filter((item) => item.isFile())
+    .map((item) => join(item.parentPath, item.name).slice(root.length).replaceAll('\\', '/').replace(/^\/+/, ''))
 }

@@ -20,10 +20,14 @@ export function generateFiles(root: string): GeneratedFiles {
   const problems = [...written.problems, ...lintRuleSet({ ...written, plugins: [foundation(written.version)] })]
   if (problems.length > 0) return { ok: false, problems }
   const packed = packRules({ ...written, sources: readSources(written.sources).sources })
-  const rulebook = openRulebook({ ruleSets: [{ ...foundation(written.version), rules: packed.rules, sources: packed.sources }] })
+  const rulebook = openRulebook({
+    ruleSets: [{ ...foundation(written.version), rules: packed.rules, sources: packed.sources }],
+  })
   const meanings = collectMeanings(join(root, 'src'))
   const rules = written.rules.map(({ file, data }) => ({ id: ruleIdOf(file) ?? file, data }))
-  const schemas = Object.entries(jsonSchemas({ rulebook, meanings })).map(([name, schema]) => [`docs/schema/${name}.json`, json(schema)] as const)
+  const schemas = Object.entries(jsonSchemas({ rulebook, meanings })).map(
+    ([name, schema]) => [`docs/schema/${name}.json`, json(schema)] as const,
+  )
   return {
     ok: true,
     files: new Map([
@@ -37,7 +41,14 @@ export function generateFiles(root: string): GeneratedFiles {
 
 /** What the base rules stand on. The packed rules themselves are made here, so they cannot be asked for. */
 function foundation(version: string): Plugin {
-  return definePlugin({ name: 'base', version, contract: 1, kinds: builtInKinds, facts: builtInFacts, checks: builtInChecks })
+  return definePlugin({
+    name: 'base',
+    version,
+    contract: 1,
+    kinds: builtInKinds,
+    facts: builtInFacts,
+    checks: builtInChecks,
+  })
 }
 
 function json(data: unknown): string {

@@ -30,14 +30,27 @@ export function readSourceFiles(root: string): WrittenSources {
   }
   const [retired] = existsSync(join(root, 'rules/retired.yaml')) ? read('rules/retired.yaml') : []
   const [sources = { file: 'shared/sources.yaml', data: {} }] = read('shared/sources.yaml')
-  const rules = yamlFiles(root, 'rules').filter((file) => file !== 'rules/retired.yaml').flatMap(read)
+  const rules = yamlFiles(root, 'rules')
+    .filter((file) => file !== 'rules/retired.yaml')
+    .flatMap(read)
   const overlays = yamlFiles(root, 'shared/overlays').flatMap(read)
-  return { version: versionOf(root), rules, sources, overlays, ...(retired === undefined ? {} : { retired }), positions, problems }
+  return {
+    version: versionOf(root),
+    rules,
+    sources,
+    overlays,
+    ...(retired === undefined ? {} : { retired }),
+    positions,
+    problems,
+  }
 }
 
 function yamlFiles(root: string, folder: string): readonly string[] {
   const found = readdirSync(join(root, folder), { recursive: true, encoding: 'utf8' })
-  return found.filter((name) => /\.ya?ml$/.test(name)).map((name) => `${folder}/${name.replaceAll('\\', '/')}`).toSorted()
+  return found
+    .filter((name) => /\.ya?ml$/.test(name))
+    .map((name) => `${folder}/${name.replaceAll('\\', '/')}`)
+    .toSorted()
 }
 
 function versionOf(root: string): string {

@@ -14,7 +14,10 @@ function generate(root: string, checkOnly: boolean): number {
   if (differences.length === 0) return tell([`All ${generated.files.size} generated files are up to date.`], 0)
   const paths = differences.map(({ path, text }) => `${path}${text === undefined ? ' (should not be there)' : ''}`)
   if (!checkOnly) return tell([`Written: ${paths.join(', ')}`], 0)
-  return tell(['These generated files are not up to date; run "npm run generate":', ...paths.map((path) => `  ${path}`)], 1)
+  return tell(
+    ['These generated files are not up to date; run "npm run generate":', ...paths.map((path) => `  ${path}`)],
+    1,
+  )
 }
 
 function tell(lines: readonly string[], code: number): number {

@@ -20,14 +20,26 @@ describe('generated files', () => {
   })
 
   it('lead nowhere that is not there', () => {
-    const links = [...files].filter(([path]) => path.endsWith('.md')).flatMap(([path, text]) => [...text.matchAll(/\]\(([^)#]+)\)/g)].map((match) => new URL(match[1] ?? '', `file://${root}/${path}`).pathname))
+    const links = [...files]
+      .filter(([path]) => path.endsWith('.md'))
+      .flatMap(([path, text]) =>
+        [...text.matchAll(/\]\(([^)#]+)\)/g)].map(
+          (match) => new URL(match[1] ?? '', `file://${root}/${path}`).pathname,
+        ),
+      )
     expect(links.length).toBeGreaterThan(40)
     expect(links.filter((path) => !existsSync(path))).toEqual([])
   })
 
   it('differ as soon as one of them is changed, missing or left over', () => {
-    const changed = new Map([...files].filter(([path]) => path !== 'docs/schema/rule.json').map(([path, text]) => [path, path === 'docs/rules/README.md' ? `${text} ` : text]))
-    expect(differencesOf(root, changed.set('docs/rules/new.md', '')).map(({ path, text }) => [path, text === undefined])).toEqual([
+    const changed = new Map(
+      [...files]
+        .filter(([path]) => path !== 'docs/schema/rule.json')
+        .map(([path, text]) => [path, path === 'docs/rules/README.md' ? `${text} ` : text]),
+    )
+    expect(
+      differencesOf(root, changed.set('docs/rules/new.md', '')).map(({ path, text }) => [path, text === undefined]),
+    ).toEqual([
       ['docs/rules/README.md', false],
       ['docs/rules/new.md', false],
       ['docs/schema/rule.json', true],
@@ -46,9 +58,19 @@ describe('packed rules', () => {
 
 describe('meanings', () => {
   const kinds = [...model.kinds.keys()]
-  const every = kinds.flatMap((kind) => [...(model.leaves.get(kind)?.keys() ?? []), ...(model.answers.get(kind)?.keys() ?? [])].map((fact) => ({ kind, fact })))
+  const every = kinds.flatMap((kind) =>
+    [...(model.leaves.get(kind)?.keys() ?? []), ...(model.answers.get(kind)?.keys() ?? [])].map((fact) => ({
+      kind,
+      fact,
+    })),
+  )
   const derived = facts.handles.map(({ of, name }) => ({ kind: of, fact: name }))
-  const counted = kinds.flatMap((kind) => [...Object.keys(model.kinds.get(kind)?.parts ?? {}), ...(model.inverse.get(kind) ?? []).map((one) => one.countedAs)].map((fact) => ({ kind, fact })))
+  const counted = kinds.flatMap((kind) =>
+    [
+      ...Object.keys(model.kinds.get(kind)?.parts ?? {}),
+      ...(model.inverse.get(kind) ?? []).map((one) => one.countedAs),
+    ].map((fact) => ({ kind, fact })),
+  )
 
   it('are there for every kind and every fact', () => {
     const all = [...kinds.map((kind) => ({ kind, fact: '' })), ...every, ...derived, ...counted]
@@ -59,7 +81,13 @@ describe('meanings', () => {
   it('speak of nothing that is not there', () => {
     const known = new Set([...every, ...derived].map(({ kind, fact }) => `${kind}.${fact}`))
     const groups = new Set([...every].map(({ kind, fact }) => `${kind}.${fact.split('.')[0] ?? ''}`))
-    const own = Object.entries(builtInMeanings).filter(([kind]) => model.kinds.has(kind)).flatMap(([kind, told]) => Object.keys(told).filter((fact) => fact !== '').map((fact) => `${kind}.${fact}`))
+    const own = Object.entries(builtInMeanings)
+      .filter(([kind]) => model.kinds.has(kind))
+      .flatMap(([kind, told]) =>
+        Object.keys(told)
+          .filter((fact) => fact !== '')
+          .map((fact) => `${kind}.${fact}`),
+      )
     expect(own.filter((name) => !known.has(name) && !groups.has(name) && name !== 'state.name')).toEqual([])
   })
 

@@ -5,7 +5,8 @@ import { foundation, written } from '../rules/base-rules.js'
 import { faultyRule, faultyTown } from './faulty-files.js'
 import { fileOf, positionsOf } from './files.js'
 
-const told = ({ file, line, code, nearest }: Problem): string => `${file ?? ''}:${line ?? 0} ${code}${nearest === undefined ? '' : ` -> ${nearest}`}`
+const told = ({ file, line, code, nearest }: Problem): string =>
+  `${file ?? ''}:${line ?? 0} ${code}${nearest === undefined ? '' : ` -> ${nearest}`}`
 
 describe('the linter', () => {
   it('finds nothing wrong in our own rules and towns', () => {
@@ -14,7 +15,13 @@ describe('the linter', () => {
 
   it('tells every mistake of a rule and of a town file in one run, with place and nearest right name', () => {
     const positions = new Map([...written.positions, ...positionsOf([faultyRule, faultyTown])])
-    const found = lintRuleSet({ ...written, rules: [...written.rules, faultyRule], overlays: [...written.overlays, faultyTown], plugins: [foundation], positions })
+    const found = lintRuleSet({
+      ...written,
+      rules: [...written.rules, faultyRule],
+      overlays: [...written.overlays, faultyTown],
+      plugins: [foundation],
+      positions,
+    })
     expect(found.map(told)).toEqual([
       'rules/vent/garage-height.yaml:4 unknown-fact -> ventTermination.serves',
       'rules/vent/garage-height.yaml:5 unknown-operator -> atLeast',
@@ -46,7 +53,12 @@ describe('the linter', () => {
   })
 
   it('shows an unknown key and a misspelt fact at the key, a wrong value at the value', () => {
-    const found = lintRuleSet({ ...written, rules: [...written.rules, faultyRule], plugins: [foundation], positions: positionsOf([faultyRule]) })
+    const found = lintRuleSet({
+      ...written,
+      rules: [...written.rules, faultyRule],
+      plugins: [foundation],
+      positions: positionsOf([faultyRule]),
+    })
     const columnOf = (code: string): number | undefined => found.find((problem) => problem.code === code)?.column
     expect([columnOf('unknown-key'), columnOf('unknown-fact'), columnOf('unknown-operator')]).toEqual([1, 9, 62])
   })
@@ -59,9 +71,15 @@ describe('the linter', () => {
   })
 
   it('does not blame a town for a rule that cannot be read', () => {
-    const rules = written.rules.map((rule) => (ruleIdOf(rule.file) === 'vent/termination-height' ? { ...rule, data: { ...Object(rule.data), subject: 'ventTermnation' } as unknown } : rule))
+    const rules = written.rules.map((rule) =>
+      ruleIdOf(rule.file) === 'vent/termination-height'
+        ? { ...rule, data: { ...Object(rule.data), subject: 'ventTermnation' } as unknown }
+        : rule,
+    )
     const found = lintRuleSet({ ...written, rules, plugins: [foundation] })
-    expect(found.map(({ file, code, nearest }) => [file, code, nearest])).toEqual([['rules/vent/termination-height.yaml', 'unknown-kind', 'ventTermination']])
+    expect(found.map(({ file, code, nearest }) => [file, code, nearest])).toEqual([
+      ['rules/vent/termination-height.yaml', 'unknown-kind', 'ventTermination'],
+    ])
   })
 
   it('refuses an id that is taken, given up or no id', () => {
@@ -69,7 +87,12 @@ describe('the linter', () => {
     const data = rule?.data
     const twice = { file: 'elsewhere/rules/relief/present.yml', data }
     const retired = fileOf('rules/retired.yaml', '[relief/way]')
-    const found = lintRuleSet({ ...written, rules: [...written.rules, twice, { file: 'notes.yaml', data }], retired, plugins: [foundation] })
+    const found = lintRuleSet({
+      ...written,
+      rules: [...written.rules, twice, { file: 'notes.yaml', data }],
+      retired,
+      plugins: [foundation],
+    })
     expect(found.map(({ code, file }) => [code, file])).toEqual(
       expect.arrayContaining([
         ['duplicate-id', 'elsewhere/rules/relief/present.yml'],
@@ -80,13 +103,23 @@ describe('the linter', () => {
   })
 
   it('reads the bibliography as closely as the rules', () => {
-    const sources = fileOf('shared/sources.yaml', 'irc: { title: A code, family: residental }\nnec: { titel: Another, family: electrical }')
+    const sources = fileOf(
+      'shared/sources.yaml',
+      'irc: { title: A code, family: residental }\nnec: { titel: Another, family: electrical }',
+    )
     const found = lintRuleSet({ rules: [], sources, plugins: [foundation], positions: positionsOf([sources]) })
-    expect(found.map(told)).toEqual(['shared/sources.yaml:1 not-a-choice -> residential', 'shared/sources.yaml:2 missing-key', 'shared/sources.yaml:2 unknown-key -> title'])
+    expect(found.map(told)).toEqual([
+      'shared/sources.yaml:1 not-a-choice -> residential',
+      'shared/sources.yaml:2 missing-key',
+      'shared/sources.yaml:2 unknown-key -> title',
+    ])
   })
 
   it('asks no examples of a rule that only towns fill', () => {
-    const adopted = fileOf('rules/papers/witness.yaml', 'title: The test has a witness\nsubject: test\ndemands: []\nsay: { fail: "{id} has no witness." }\nbecause: Somebody has to see it.')
+    const adopted = fileOf(
+      'rules/papers/witness.yaml',
+      'title: The test has a witness\nsubject: test\ndemands: []\nsay: { fail: "{id} has no witness." }\nbecause: Somebody has to see it.',
+    )
     expect(lintRuleSet({ ...written, rules: [...written.rules, adopted], plugins: [foundation] })).toEqual([])
   })
 })

@@ -17,17 +17,49 @@ examples:
 `
 
 const examples: readonly (readonly [string, string, boolean])[] = [
-  ['a fail beside a worse demand that no photo shows', '{ name: a, facts: { reliefValve.setPressure: 60 psi }, expect: { fail: should, couldBe: must } }', true],
-  ['the same without what it could be', '{ name: a, facts: { reliefValve.setPressure: 60 psi }, expect: { fail: should } }', false],
-  ['a photo that shows it', '{ name: a, facts: { reliefValve.setPressure: { value: 60 psi, evidence: [P1] } }, expect: { fail: must } }', true],
-  ['an assumption, good enough for should only', '{ name: a, facts: { reliefValve.setPressure: { value: 20 psi, standing: assumed, evidence: [P1] } }, expect: undecided }', true],
-  ['a range that crosses the limit', '{ name: a, facts: { reliefValve.setPressure: { value: 30 psi, within: 5 psi, evidence: [P1] } }, expect: undecided }', true],
-  ['another kind of valve', '{ name: a, facts: { reliefValve.type: temperature-and-pressure }, expect: not-applicable }', true],
+  [
+    'a fail beside a worse demand that no photo shows',
+    '{ name: a, facts: { reliefValve.setPressure: 60 psi }, expect: { fail: should, couldBe: must } }',
+    true,
+  ],
+  [
+    'the same without what it could be',
+    '{ name: a, facts: { reliefValve.setPressure: 60 psi }, expect: { fail: should } }',
+    false,
+  ],
+  [
+    'a photo that shows it',
+    '{ name: a, facts: { reliefValve.setPressure: { value: 60 psi, evidence: [P1] } }, expect: { fail: must } }',
+    true,
+  ],
+  [
+    'an assumption, good enough for should only',
+    '{ name: a, facts: { reliefValve.setPressure: { value: 20 psi, standing: assumed, evidence: [P1] } }, expect: undecided }',
+    true,
+  ],
+  [
+    'a range that crosses the limit',
+    '{ name: a, facts: { reliefValve.setPressure: { value: 30 psi, within: 5 psi, evidence: [P1] } }, expect: undecided }',
+    true,
+  ],
+  [
+    'another kind of valve',
+    '{ name: a, facts: { reliefValve.type: temperature-and-pressure }, expect: not-applicable }',
+    true,
+  ],
   ['an installation as it stands', '{ of: fragments/two-valves, subject: RV2, expect: pass }', true],
-  ['an installation with an edit', '{ of: fragments/two-valves, edits: [{ set: RV1.setPressure, to: { value: 55 psi, evidence: [P1] } }], expect: { fail: must } }', true],
+  [
+    'an installation with an edit',
+    '{ of: fragments/two-valves, edits: [{ set: RV1.setPressure, to: { value: 55 psi, evidence: [P1] } }], expect: { fail: must } }',
+    true,
+  ],
   ['the worst of all that are listed', '{ of: fragments/two-valves, expect: { fail: should } }', true],
   ['a value forgotten', '{ of: fragments/two-valves, edits: [{ forget: RV1.setPressure }], expect: undecided }', true],
-  ['an edit on nobody', '{ of: fragments/two-valves, edits: [{ set: RV9.setPressure, to: 55 psi }], expect: pass }', false],
+  [
+    'an edit on nobody',
+    '{ of: fragments/two-valves, edits: [{ set: RV9.setPressure, to: 55 psi }], expect: pass }',
+    false,
+  ],
   ['no such installation', '{ of: fragments/three-valves, expect: pass }', false],
 ]
 
@@ -50,7 +82,10 @@ describe('the example runner', () => {
   })
 
   it('tells what came instead', () => {
-    const { data } = fileOf('rules/relief/low.yaml', `${rule}  - { name: late, facts: { reliefValve.setPressure: 60 psi }, expect: pass }\n`)
+    const { data } = fileOf(
+      'rules/relief/low.yaml',
+      `${rule}  - { name: late, facts: { reliefValve.setPressure: 60 psi }, expect: pass }\n`,
+    )
     const [run] = runExamples({ id: 'relief/low', data }, rulebookOf([{ id: 'relief/low', data }]))
     expect(run?.message).toBe('relief/low, "late": expected pass, came to fail: should, could be must')
   })

@@ -3,15 +3,28 @@ import { Ajv2020, type ValidateFunction } from 'ajv/dist/2020.js'
 import { describe, expect, it } from 'vitest'
 import { parse } from 'yaml'
 
-const compile = (name: string): ValidateFunction => new Ajv2020({ strict: true, strictTypes: false, strictRequired: false, allErrors: true }).compile(JSON.parse(readFileSync(`docs/schema/${name}.json`, 'utf8')) as object)
-const schemas = { installation: compile('installation'), equipment: compile('equipment'), rule: compile('rule'), overlay: compile('overlay') }
+const compile = (name: string): ValidateFunction =>
+  new Ajv2020({ strict: true, strictTypes: false, strictRequired: false, allErrors: true }).compile(
+    JSON.parse(readFileSync(`docs/schema/${name}.json`, 'utf8')) as object,
+  )
+const schemas = {
+  installation: compile('installation'),
+  equipment: compile('equipment'),
+  rule: compile('rule'),
+  overlay: compile('overlay'),
+}
 
 /** As an editor sees it: YAML scalars typed. */
 const read = (file: string): unknown => parse(readFileSync(file, 'utf8')) as unknown
-const filesIn = (folder: string): readonly string[] => readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((name) => name.endsWith('.yaml')).map((name) => `${folder}/${name}`)
+const filesIn = (folder: string): readonly string[] =>
+  readdirSync(folder, { recursive: true, encoding: 'utf8' })
+    .filter((name) => name.endsWith('.yaml'))
+    .map((name) => `${folder}/${name}`)
 
 function mistakes(schema: ValidateFunction, data: unknown): readonly string[] {
-  return schema(data) ? [] : (schema.errors ?? []).map(({ instancePath, message }) => `${instancePath} ${message ?? ''}`)
+  return schema(data)
+    ? []
+    : (schema.errors ?? []).map(({ instancePath, message }) => `${instancePath} ${message ?? ''}`)
 }
 
 describe.each([
@@ -26,18 +39,36 @@ describe.each([
 
   it('finds a key that nobody knows', () => {
     const file = read(files[0] ?? '') as object
-    expect(mistakes(schemas[name], { ...file, reliefs: 'none' }).join()).toContain('must NOT have additional properties')
+    expect(mistakes(schemas[name], { ...file, reliefs: 'none' }).join()).toContain(
+      'must NOT have additional properties',
+    )
   })
 })
 
-const house = (component: object, more: object = {}): unknown => ({ installation: 1, components: [{ id: 'B1', kind: 'boiler', ...component }], ...more })
+const house = (component: object, more: object = {}): unknown => ({
+  installation: 1,
+  components: [{ id: 'B1', kind: 'boiler', ...component }],
+  ...more,
+})
 
 describe('the schema of installations', () => {
   it.each([
-    ['text and long forms', house({ mawp: '50 psi', input: { value: '75000 Btu/h', how: 'nameplate', evidence: ['P1'] } })],
+    [
+      'text and long forms',
+      house({ mawp: '50 psi', input: { value: '75000 Btu/h', how: 'nameplate', evidence: ['P1'] } }),
+    ],
     ['yes as text and as a truth value', house({ condensing: true, sealedCombustion: 'yes' })],
     ['unknown', house({ mawp: 'unknown', acceptedExhaust: ['pvc-solid', 'unknown'] })],
-    ['counts, years and sizes as numbers', house({ installedOn: 2024 }, { complete: { boiler: 1 }, lines: [{ id: 'L1', medium: 'heatingWater', path: ['B1.supply', 'unknown'], pipe: { size: 2 } }] })],
+    [
+      'counts, years and sizes as numbers',
+      house(
+        { installedOn: 2024 },
+        {
+          complete: { boiler: 1 },
+          lines: [{ id: 'L1', medium: 'heatingWater', path: ['B1.supply', 'unknown'], pipe: { size: 2 } }],
+        },
+      ),
+    ],
     ['several alike', { installation: 1, components: [{ id: ['ZV1', 'ZV2'], kind: 'zoneValve' }] }],
     ['answers', house({ reliefWay: 'open', weakestPart: { value: '60 psi', within: '5 psi' } })],
     ['notes of its own', house({ 'x-note': { any: 'thing' } })],
@@ -62,7 +93,11 @@ describe('the schema of installations', () => {
   })
 
   it('tells what a field means', () => {
-    const schema = JSON.parse(readFileSync('docs/schema/installation.json', 'utf8')) as { readonly $defs: Readonly<Record<string, { readonly properties?: Readonly<Record<string, { readonly description?: string }>> }>> }
+    const schema = JSON.parse(readFileSync('docs/schema/installation.json', 'utf8')) as {
+      readonly $defs: Readonly<
+        Record<string, { readonly properties?: Readonly<Record<string, { readonly description?: string }>> }>
+      >
+    }
     expect(schema.$defs.boiler?.properties?.mawp?.description).toContain('Maximum allowable working pressure')
   })
 })
@@ -73,7 +108,10 @@ describe('the schemas of rules and overlays', () => {
 
   it.each([
     ['an operator that nobody knows', { ...rule, measure: { fact: 'boiler.reliefs', operator: 'atleast' } }],
-    ['two operators in one comparison', { ...rule, when: { 'boiler.input': { atLeast: '1 Btu/h', atMost: '2 Btu/h' } } }],
+    [
+      'two operators in one comparison',
+      { ...rule, when: { 'boiler.input': { atLeast: '1 Btu/h', atMost: '2 Btu/h' } } },
+    ],
     ['an empty group', { ...rule, when: { all: [] } }],
     ['a severity that is none', { ...rule, demands: rule.demands.map((demand) => ({ ...demand, severity: 'shall' })) }],
   ])('refuse %s', (_, data) => {

@@ -35,8 +35,12 @@ examples:
     expect(lintRuleSet({ ...written, rules: [...written.rules, file], plugins: [foundation] })).toEqual([])
     const added = { id: ruleIdOf(file.file) ?? '', data: file.data }
     const before = checkInstallation(house, rulebookOf(writtenRules)).findings.map(({ key }) => key)
-    const after = checkInstallation(house, rulebookOf([...writtenRules, added])).findings.filter(({ key }) => !before.includes(key))
-    expect(after.map(({ rule, severity, message }) => [rule, severity, message])).toEqual([['vent/clear-of-shrubs', 'should', 'VT1 stands 20 in above grade, among the shrubs.']])
+    const after = checkInstallation(house, rulebookOf([...writtenRules, added])).findings.filter(
+      ({ key }) => !before.includes(key),
+    )
+    expect(after.map(({ rule, severity, message }) => [rule, severity, message])).toEqual([
+      ['vent/clear-of-shrubs', 'should', 'VT1 stands 20 in above grade, among the shrubs.'],
+    ])
   })
 })
 

@@ -28,7 +28,8 @@ export function amountOf(text: string): Range | undefined {
   const match = /^([\d.,/-]+) ?([A-Za-z/]*2?)$/.exec(text)
   const unit = units[match?.[2] ?? 'none']
   const number = numberOf(match?.[1] ?? '')
-  if (unit === undefined && match?.[2] !== undefined && number !== undefined) throw new Error(`teach tests/rules/amounts.ts the unit "${match[2]}"`)
+  if (unit === undefined && match?.[2] !== undefined && number !== undefined)
+    throw new Error(`teach tests/rules/amounts.ts the unit "${match[2]}"`)
   return unit === undefined || number === undefined ? undefined : exactly(number * unit[1])
 }
 

@@ -8,11 +8,25 @@ import { definePlugin, openRulebook, type NamedData, type Plugin, type Rulebook 
 export const written = readSourceFiles(process.cwd())
 
 /** What the base rules stand on. */
-export const foundation: Plugin = definePlugin({ name: 'base', version: '0.0.0', contract: 1, kinds: builtInKinds, facts: builtInFacts, checks: builtInChecks, sources: readSources(written.sources).sources })
+export const foundation: Plugin = definePlugin({
+  name: 'base',
+  version: '0.0.0',
+  contract: 1,
+  kinds: builtInKinds,
+  facts: builtInFacts,
+  checks: builtInChecks,
+  sources: readSources(written.sources).sources,
+})
 
-export const writtenRules: readonly WrittenRule[] = written.rules.map(({ file, data }) => ({ id: ruleIdOf(file) ?? file, data }))
+export const writtenRules: readonly WrittenRule[] = written.rules.map(({ file, data }) => ({
+  id: ruleIdOf(file) ?? file,
+  data,
+}))
 
 /** A rulebook of these rules and overlays over our kinds, facts and checks. */
 export function rulebookOf(rules: readonly WrittenRule[], overlays: readonly NamedData[] = []): Rulebook {
-  return openRulebook({ ruleSets: [{ ...foundation, rules: Object.fromEntries(rules.map(({ id, data }) => [id, data])) }], overlays })
+  return openRulebook({
+    ruleSets: [{ ...foundation, rules: Object.fromEntries(rules.map(({ id, data }) => [id, data])) }],
+    overlays,
+  })
 }

@@ -48,7 +48,9 @@ export function compare(path: string, operator: string, limit: unknown, ask: Ask
     case 'lessThan':
       return not(reaches(rangesFor(left, limit, ask)))
     case 'between':
-      return least((limit as readonly unknown[]).map((end, index) => compare(path, index === 0 ? 'atLeast' : 'atMost', end, ask)))
+      return least(
+        (limit as readonly unknown[]).map((end, index) => compare(path, index === 0 ? 'atLeast' : 'atMost', end, ask)),
+      )
     case 'includes':
       return among(String(limit), Array.isArray(left) ? (left as readonly string[]) : undefined)
     case 'excludes':
@@ -77,7 +79,8 @@ function among(word: Said, list: readonly string[] | undefined): Truth {
 }
 
 function reaches([left = anything, right = anything]: readonly Range[]): Truth {
-  const slack = 1e-9 * Math.max(...[left.low, left.high, right.low, right.high].filter(Number.isFinite).map(Math.abs), 0)
+  const slack =
+    1e-9 * Math.max(...[left.low, left.high, right.low, right.high].filter(Number.isFinite).map(Math.abs), 0)
   if (left.low >= right.high - slack) return 1
   return left.high < right.low - slack ? -1 : 0
 }
@@ -100,7 +103,11 @@ function valueOf(value: unknown, ask: Ask): Range {
   if ('times' in map) return scaled(Number(map.times), valueOf(map.of, ask))
   const [[key, items] = ['', []]] = Object.entries(map)
   const ranges = (items as readonly unknown[]).map((item) => valueOf(item, ask))
-  const combine = { sum: (ends: readonly number[]) => ends.reduce((a, b) => a + b, 0), largest: (ends: readonly number[]) => Math.max(...ends), smallest: (ends: readonly number[]) => Math.min(...ends) }[key]
+  const combine = {
+    sum: (ends: readonly number[]) => ends.reduce((a, b) => a + b, 0),
+    largest: (ends: readonly number[]) => Math.max(...ends),
+    smallest: (ends: readonly number[]) => Math.min(...ends),
+  }[key]
   if (combine === undefined) throw new Error(`the book has no value "${key}"`)
   return { low: combine(ranges.map(({ low }) => low)), high: combine(ranges.map(({ high }) => high)) }
 }

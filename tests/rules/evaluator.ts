@@ -11,7 +11,11 @@ type Severity = (typeof severities)[number]
  * "when it applies, it is required"; the worst that fails speaks; a worse one that is open is told as what it could be.
  */
 export function evaluate(rule: unknown, facts: Data): ExpectedVerdict {
-  const { demands, when, measure } = rule as { readonly demands: readonly Data[]; readonly when?: unknown; readonly measure?: Data }
+  const { demands, when, measure } = rule as {
+    readonly demands: readonly Data[]
+    readonly when?: unknown
+    readonly measure?: Data
+  }
   const judged = demands.map((demand) => {
     const severity = severityOf(demand.severity)
     const seen = looking(facts, severity === 'stop' || severity === 'must', false)
@@ -19,7 +23,8 @@ export function evaluate(rule: unknown, facts: Data): ExpectedVerdict {
     const applies = least([when, demand.when].flatMap((one) => (one === undefined ? [] : [holds(one, seen)])))
     return { severity, verdict: word(applies, required(demand, measure, proved)) }
   })
-  const worst = (verdict: string): Severity | undefined => severities.find((severity) => judged.some((one) => one.verdict === verdict && one.severity === severity))
+  const worst = (verdict: string): Severity | undefined =>
+    severities.find((severity) => judged.some((one) => one.verdict === verdict && one.severity === severity))
   const [failing, open] = [worst('fail'), worst('undecided')]
   if (failing !== undefined) {
     const worse = open !== undefined && severities.indexOf(open) < severities.indexOf(failing)

@@ -1,6 +1,13 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { judgeGiven, neighborsOf, printExpected, readExamples, runExamples, type ExampleVerdict } from '../../src/authoring/index.js'
+import {
+  judgeGiven,
+  neighborsOf,
+  printExpected,
+  readExamples,
+  runExamples,
+  type ExampleVerdict,
+} from '../../src/authoring/index.js'
 import { problemList } from '../../src/model/index.js'
 import { rulebookOf, written, writtenRules } from './base-rules.js'
 import { evaluate } from './evaluator.js'
@@ -24,8 +31,12 @@ describe.each(writtenRules)('$id', (rule) => {
   })
 
   it('is read the same from the book', () => {
-    const examples = readExamples(rule.data, problemList()).flatMap((example) => (example.type === 'facts' ? [example] : []))
-    expect(examples.map(({ name, facts }) => [name, printExpected(evaluate(rule.data, facts))])).toEqual(examples.map(({ name, expect: expected }) => [name, printExpected(expected)]))
+    const examples = readExamples(rule.data, problemList()).flatMap((example) =>
+      example.type === 'facts' ? [example] : [],
+    )
+    expect(examples.map(({ name, facts }) => [name, printExpected(evaluate(rule.data, facts))])).toEqual(
+      examples.map(({ name, expect: expected }) => [name, printExpected(expected)]),
+    )
   })
 
   it('comes to what the book says beside every limit and without every given fact', () => {
@@ -42,7 +53,13 @@ describe.each(writtenRules)('$id with anything known and anything not', (rule) =
     const compiled = base.rulesById.get(rule.id)!
     const neighbors = neighborsOf(rule, base)
     const paths = [...new Set(neighbors.flatMap(({ facts }) => Object.keys(facts)))]
-    const values = paths.map((path) => [path, fc.constantFrom(...new Set(['unknown', ...neighbors.map(({ facts }) => facts[path] ?? 'unknown')]))] as const)
+    const values = paths.map(
+      (path) =>
+        [
+          path,
+          fc.constantFrom(...new Set(['unknown', ...neighbors.map(({ facts }) => facts[path] ?? 'unknown')])),
+        ] as const,
+    )
     fc.assert(
       fc.property(fc.record(Object.fromEntries(values)), (facts) => {
         expect(told(judgeGiven(base, compiled, facts))).toBe(printExpected(evaluate(rule.data, facts)))

@@ -24,14 +24,21 @@ function survivors(id: string, data: unknown, mutants: readonly Mutant[]): reado
 
 /** Wrong readings that the cases beside the examples let pass as well. */
 function survivorsBeside(id: string, data: unknown, mutants: readonly Mutant[]): readonly string[] {
-  const cases = neighborsOf({ id, data }, base).map(({ facts }) => ({ facts, right: printExpected(evaluate(data, facts)) }))
+  const cases = neighborsOf({ id, data }, base).map(({ facts }) => ({
+    facts,
+    right: printExpected(evaluate(data, facts)),
+  }))
   const unnoticed = mutants.filter((mutant) => {
     const rule = openMutant(id, mutant)
     const read = rule?.rulesById.get(id)
-    return rule !== undefined && read !== undefined && cases.every(({ facts, right }) => {
-      const came = judgeGiven(rule, read, facts)
-      return came.ok && printExpected(came.verdict) === right
-    })
+    return (
+      rule !== undefined &&
+      read !== undefined &&
+      cases.every(({ facts, right }) => {
+        const came = judgeGiven(rule, read, facts)
+        return came.ok && printExpected(came.verdict) === right
+      })
+    )
   })
   return unnoticed.map(({ name }) => name)
 }

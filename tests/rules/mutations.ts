@@ -18,16 +18,29 @@ const turned: Readonly<Record<string, string>> = {
   includes: 'excludes',
   excludes: 'includes',
 }
-const shifted: Readonly<Record<string, string>> = { atLeast: 'moreThan', moreThan: 'atLeast', atMost: 'lessThan', lessThan: 'atMost' }
+const shifted: Readonly<Record<string, string>> = {
+  atLeast: 'moreThan',
+  moreThan: 'atLeast',
+  atMost: 'lessThan',
+  lessThan: 'atMost',
+}
 const severities = ['stop', 'must', 'should', 'advice'] as const
 
 /** Readings that turn the sense of a rule: an operator reversed, a severity swapped, a demand dropped. */
 export function coarseMutants(data: unknown): readonly Mutant[] {
   const rule = data as Data & { readonly demands: readonly Data[] }
   const severity = rule.demands.flatMap((demand, index) =>
-    severities.filter((word) => word !== demand.severity).map((word) => ({ name: `demand ${String(demand.id)} at ${word}`, data: changed(rule, index, { ...demand, severity: word }) })),
+    severities
+      .filter((word) => word !== demand.severity)
+      .map((word) => ({
+        name: `demand ${String(demand.id)} at ${word}`,
+        data: changed(rule, index, { ...demand, severity: word }),
+      })),
   )
-  const dropped = rule.demands.map((demand, index) => ({ name: `without demand ${String(demand.id)}`, data: { ...rule, demands: rule.demands.toSpliced(index, 1) } }))
+  const dropped = rule.demands.map((demand, index) => ({
+    name: `without demand ${String(demand.id)}`,
+    data: { ...rule, demands: rule.demands.toSpliced(index, 1) },
+  }))
   return [...severity, ...dropped, ...operatorMutants(rule, turned), ...shortMutants(rule)]
 }
 
@@ -48,8 +61,18 @@ function without(map: Data, key: string): Data {
 function operatorMutants(rule: Data, swaps: Readonly<Record<string, string>>): readonly Mutant[] {
   return placesIn(rule, []).flatMap(({ path, key, value }) => {
     const [byKey, byWord] = [swaps[key], key === 'operator' ? swaps[String(value)] : undefined]
-    if (byWord !== undefined) return [{ name: `${[...path, key].join('/')} ${byWord}`, data: at(rule, path, (map) => ({ ...map, [key]: byWord })) }]
-    return byKey === undefined || key === 'is' ? [] : [{ name: `${[...path, key].join('/')} ${byKey}`, data: at(rule, path, (map) => ({ ...without(map, key), [byKey]: value })) }]
+    if (byWord !== undefined)
+      return [
+        { name: `${[...path, key].join('/')} ${byWord}`, data: at(rule, path, (map) => ({ ...map, [key]: byWord })) },
+      ]
+    return byKey === undefined || key === 'is'
+      ? []
+      : [
+          {
+            name: `${[...path, key].join('/')} ${byKey}`,
+            data: at(rule, path, (map) => ({ ...without(map, key), [byKey]: value })),
+          },
+        ]
   })
 }
 
@@ -57,7 +80,14 @@ function operatorMutants(rule: Data, swaps: Readonly<Record<string, string>>): r
 function shortMutants(rule: Data): readonly Mutant[] {
   return placesIn(rule, []).flatMap(({ path, key, value }) => {
     const plain = key.includes('.') && (typeof value === 'string' || Array.isArray(value))
-    return plain ? [{ name: `${[...path, key].join('/')} turned`, data: at(rule, path, (map) => ({ ...map, [key]: { [Array.isArray(value) ? 'noneOf' : 'isNot']: value } })) }] : []
+    return plain
+      ? [
+          {
+            name: `${[...path, key].join('/')} turned`,
+            data: at(rule, path, (map) => ({ ...map, [key]: { [Array.isArray(value) ? 'noneOf' : 'isNot']: value } })),
+          },
+        ]
+      : []
   })
 }
 
@@ -71,7 +101,9 @@ function placesIn(value: unknown, path: readonly (string | number)[]): readonly 
   if (Array.isArray(value)) return value.flatMap((one: unknown, index) => placesIn(one, [...path, index]))
   if (typeof value !== 'object' || value === null) return []
   const told = ['given', 'examples', 'basis']
-  return Object.entries(value).flatMap(([key, inner]) => (told.includes(key) ? [] : [{ path, key, value: inner as unknown }, ...placesIn(inner, [...path, key])]))
+  return Object.entries(value).flatMap(([key, inner]) =>
+    told.includes(key) ? [] : [{ path, key, value: inner as unknown }, ...placesIn(inner, [...path, key])],
+  )
 }
 
 function at(value: unknown, [step, ...rest]: readonly (string | number)[], change: (map: Data) => Data): unknown {

@@ -28,7 +28,9 @@ export type Example = FactsExample | FragmentExample
 export function readExamples(rule: unknown, problems: ProblemList): readonly Example[] {
   const written = isMap(rule) && Array.isArray(rule.examples) ? rule.examples : []
   const given = isMap(rule) && isMap(rule.given) ? rule.given : {}
-  return written.flatMap((raw: unknown, index) => readExample(raw, given, { steps: ['examples', index], problems }) ?? [])
+  return written.flatMap(
+    (raw: unknown, index) => readExample(raw, given, { steps: ['examples', index], problems }) ?? [],
+  )
 }
 
 interface Reading {
@@ -39,25 +41,44 @@ interface Reading {
 const factsKeys = ['name', 'facts', 'expect'] as const
 const fragmentKeys = ['name', 'of', 'edits', 'subject', 'expect'] as const
 
-function readExample(raw: unknown, given: Readonly<Record<string, unknown>>, { steps, problems }: Reading): Example | undefined {
+function readExample(
+  raw: unknown,
+  given: Readonly<Record<string, unknown>>,
+  { steps, problems }: Reading,
+): Example | undefined {
   if (!isMap(raw)) return problems.add('not-a-map', steps, 'An example is written as names with values.')
   const keys: readonly string[] = raw.of === undefined ? factsKeys : fragmentKeys
-  for (const key of Object.keys(raw)) if (!keys.includes(key)) problems.add('unknown-key', [...steps, key], `An example has no "${key}".`, nearestIn(key, keys))
+  for (const key of Object.keys(raw))
+    if (!keys.includes(key))
+      problems.add('unknown-key', [...steps, key], `An example has no "${key}".`, nearestIn(key, keys))
   const expect = readExpected(raw.expect, [...steps, 'expect'], problems)
   const of = textOf(raw.of)
   const name = textOf(raw.name) ?? of
-  if (name === undefined) return problems.add('no-name', steps, 'An example has a name that says what it shows.', { nearest: 'name' })
-  if (of !== undefined) return expect && { type: 'fragment', name, of, ...readChanges(raw, { steps, problems }), expect }
-  if (!isMap(raw.facts)) return problems.add('missing-key', [...steps, 'facts'], '"facts" is missing: what is known, or {} where nothing is.', { nearest: 'facts' })
+  if (name === undefined)
+    return problems.add('no-name', steps, 'An example has a name that says what it shows.', { nearest: 'name' })
+  if (of !== undefined)
+    return expect && { type: 'fragment', name, of, ...readChanges(raw, { steps, problems }), expect }
+  if (!isMap(raw.facts))
+    return problems.add(
+      'missing-key',
+      [...steps, 'facts'],
+      '"facts" is missing: what is known, or {} where nothing is.',
+      { nearest: 'facts' },
+    )
   return expect && { type: 'facts', name, facts: { ...given, ...raw.facts }, expect }
 }
 
-function readChanges(raw: Readonly<Record<string, unknown>>, { steps, problems }: Reading): Pick<FragmentExample, 'edits' | 'subject'> {
+function readChanges(
+  raw: Readonly<Record<string, unknown>>,
+  { steps, problems }: Reading,
+): Pick<FragmentExample, 'edits' | 'subject'> {
   const subject = textOf(raw.subject)
   const written: readonly unknown[] = Array.isArray(raw.edits) ? raw.edits : []
-  if (raw.edits !== undefined && !Array.isArray(raw.edits)) problems.add('not-a-list', [...steps, 'edits'], 'Edits are a list.')
+  if (raw.edits !== undefined && !Array.isArray(raw.edits))
+    problems.add('not-a-list', [...steps, 'edits'], 'Edits are a list.')
   const edits = written.filter(isEdit)
-  if (edits.length < written.length) problems.add('not-an-edit', [...steps, 'edits'], 'An edit is one of set, remove, insert, forget.')
+  if (edits.length < written.length)
+    problems.add('not-an-edit', [...steps, 'edits'], 'An edit is one of set, remove, insert, forget.')
   return { edits, ...(subject === undefined ? {} : { subject }) }
 }
 

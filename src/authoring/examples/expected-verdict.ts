@@ -17,14 +17,22 @@ export function readExpected(raw: unknown, steps: Steps, problems: ProblemList):
   if (verdict !== undefined) return { verdict }
   const message = word === undefined ? 'An example says what to expect.' : `"${word}" is no verdict.`
   const near = word === 'fail' ? { nearest: '{ fail: must }' } : nearestIn(word ?? '', plainVerdicts)
-  return problems.add('bad-expectation', steps, message, { expected: [...plainVerdicts, '{ fail: severity }'].join(' | '), ...near })
+  return problems.add('bad-expectation', steps, message, {
+    expected: [...plainVerdicts, '{ fail: severity }'].join(' | '),
+    ...near,
+  })
 }
 
 const failKeys = ['fail', 'couldBe'] as const
 
-function readFail(raw: Readonly<Record<string, unknown>>, steps: Steps, problems: ProblemList): ExpectedVerdict | undefined {
+function readFail(
+  raw: Readonly<Record<string, unknown>>,
+  steps: Steps,
+  problems: ProblemList,
+): ExpectedVerdict | undefined {
   for (const key of Object.keys(raw)) {
-    if (!failKeys.some((known) => known === key)) problems.add('unknown-key', [...steps, key], `An expectation has no "${key}".`, nearestIn(key, failKeys))
+    if (!failKeys.some((known) => known === key))
+      problems.add('unknown-key', [...steps, key], `An expectation has no "${key}".`, nearestIn(key, failKeys))
   }
   const severity = readSeverity(raw.fail, [...steps, 'fail'], problems)
   const couldBe = raw.couldBe === undefined ? undefined : readSeverity(raw.couldBe, [...steps, 'couldBe'], problems)
@@ -34,7 +42,13 @@ function readFail(raw: Readonly<Record<string, unknown>>, steps: Steps, problems
 function readSeverity(raw: unknown, steps: Steps, problems: ProblemList): Severity | undefined {
   const word = textOf(raw) ?? ''
   const severity = severities.find((known) => known === word)
-  return severity ?? problems.add('not-a-choice', steps, `"${word}" is no severity.`, { expected: severities.join(' | '), ...nearestIn(word, severities) })
+  return (
+    severity ??
+    problems.add('not-a-choice', steps, `"${word}" is no severity.`, {
+      expected: severities.join(' | '),
+      ...nearestIn(word, severities),
+    })
+  )
 }
 
 /** A verdict in the terms of an example. */
@@ -42,7 +56,11 @@ export function expectedOf(verdict: Verdict): ExpectedVerdict | undefined {
   if (verdict.type === 'broken') return undefined
   if (verdict.verdict !== 'fail') return { verdict: verdict.verdict }
   if (verdict.severity === undefined) return undefined
-  return { verdict: 'fail', severity: verdict.severity, ...(verdict.couldBe === undefined ? {} : { couldBe: verdict.couldBe }) }
+  return {
+    verdict: 'fail',
+    severity: verdict.severity,
+    ...(verdict.couldBe === undefined ? {} : { couldBe: verdict.couldBe }),
+  }
 }
 
 /** The same in a few words: `fail: should, could be must`. */

@@ -1,6 +1,6 @@
 export { readExamples, type Example, type FactsExample, type FragmentExample } from './example.js'
-export { printExpected, readExpected, type ExpectedVerdict } from './expected-verdict.js'
-export { placeOf, type FactPlace } from './fact-place.js'
+export { printExpected, type ExpectedVerdict } from './expected-verdict.js'
+export { placeOf } from './fact-place.js'
 export { judgeExample, judgeGiven, type ExampleVerdict, type Fragments } from './judge-example.js'
 export { neighborsOf, type Neighbor } from './neighbors.js'
 export { runExamples, type ExampleRun, type WrittenRule } from './run-examples.js'

@@ -15,7 +15,12 @@ export type ExampleVerdict =
 export type Fragments = Readonly<Record<string, unknown>>
 
 /** Judges a rule in one example, the way it is judged in a house. */
-export function judgeExample(rulebook: Rulebook, rule: Rule, example: Example, fragments: Fragments = {}): ExampleVerdict {
+export function judgeExample(
+  rulebook: Rulebook,
+  rule: Rule,
+  example: Example,
+  fragments: Fragments = {},
+): ExampleVerdict {
   if (example.type === 'fragment') return judgeFragment(rulebook, rule, example, fragments)
   return judgeGiven(rulebook, rule, example.facts)
 }
@@ -34,14 +39,22 @@ function judgeFragment(rulebook: Rulebook, rule: Rule, example: FragmentExample,
   const read = tryReadInstallation(edited.document, rulebook.model)
   if (!read.ok) return { ok: false, error: 'The edited installation cannot be read.', problems: read.problems }
   const facts = gatherFacts(read.installation, rulebook.facts)
-  const asked = subjectsOf(rule, facts).filter(({ subject }) => (example.subject === undefined ? subject.unlisted !== true : subject.id === example.subject))
-  return worst(asked.map(({ subject }) => judgeRule(facts, rule, subject)), rule)
+  const asked = subjectsOf(rule, facts).filter(({ subject }) =>
+    example.subject === undefined ? subject.unlisted !== true : subject.id === example.subject,
+  )
+  return worst(
+    asked.map(({ subject }) => judgeRule(facts, rule, subject)),
+    rule,
+  )
 }
 
 function worst(verdicts: readonly Verdict[], rule: Rule): ExampleVerdict {
   const all = verdicts.map(told)
   const [first = { ok: false, error: `Nothing is listed that ${rule.id} could be asked of.` } as const, ...others] = all
-  return others.reduce<ExampleVerdict>((sofar, next) => (weight(next) < weight(sofar) || isMilderFail(sofar, next) ? next : sofar), first)
+  return others.reduce<ExampleVerdict>(
+    (sofar, next) => (weight(next) < weight(sofar) || isMilderFail(sofar, next) ? next : sofar),
+    first,
+  )
 }
 
 const order = ['fail', 'undecided', 'pass', 'not-applicable'] as const
@@ -51,11 +64,19 @@ function weight(told: ExampleVerdict): number {
 }
 
 function isMilderFail(a: ExampleVerdict, b: ExampleVerdict): boolean {
-  return a.ok && b.ok && a.verdict.verdict === 'fail' && b.verdict.verdict === 'fail' && isWorse(b.verdict.severity, a.verdict.severity)
+  return (
+    a.ok &&
+    b.ok &&
+    a.verdict.verdict === 'fail' &&
+    b.verdict.verdict === 'fail' &&
+    isWorse(b.verdict.severity, a.verdict.severity)
+  )
 }
 
 function told(verdict: Verdict): ExampleVerdict {
   if (verdict.type === 'broken') return { ok: false, error: verdict.error }
   const expected = expectedOf(verdict)
-  return expected === undefined ? { ok: false, error: 'The rule fails without a severity.' } : { ok: true, verdict: expected }
+  return expected === undefined
+    ? { ok: false, error: 'The rule fails without a severity.' }
+    : { ok: true, verdict: expected }
 }

@@ -20,25 +20,39 @@ export function neighborsOf({ id, data }: WrittenRule, rulebook: Rulebook): read
   const rule = rulebook.rulesById.get(id)
   if (rule === undefined) return []
   const examples = readExamples(data, problemList()).flatMap((example) => (example.type === 'facts' ? [example] : []))
-  const found = examples.flatMap((example) => [...besideLimits(rulebook, rule, example), ...forgotten(example), ...assumed(example)])
+  const found = examples.flatMap((example) => [
+    ...besideLimits(rulebook, rule, example),
+    ...forgotten(example),
+    ...assumed(example),
+  ])
   return [...new Map(found.map((neighbor) => [JSON.stringify(neighbor.facts), neighbor])).values()]
 }
 
 function forgotten({ name, facts }: FactsExample): readonly Neighbor[] {
-  return Object.keys(facts).map((path) => ({ name: `${name}, ${path} forgotten`, facts: { ...facts, [path]: 'unknown' } }))
+  return Object.keys(facts).map((path) => ({
+    name: `${name}, ${path} forgotten`,
+    facts: { ...facts, [path]: 'unknown' },
+  }))
 }
 
 function assumed({ name, facts }: FactsExample): readonly Neighbor[] {
   return Object.entries(facts)
     .filter(([, raw]) => raw !== 'unknown')
-    .map(([path, raw]) => ({ name: `${name}, ${path} assumed`, facts: { ...facts, [path]: { ...(isMap(raw) ? raw : { value: raw }), standing: 'assumed' } } }))
+    .map(([path, raw]) => ({
+      name: `${name}, ${path} assumed`,
+      facts: { ...facts, [path]: { ...(isMap(raw) ? raw : { value: raw }), standing: 'assumed' } },
+    }))
 }
 
 function besideLimits(rulebook: Rulebook, rule: Rule, { name, facts }: FactsExample): readonly Neighbor[] {
-  const conditions = [rule.when, ...rule.demands.flatMap((demand) => [demand.when, demand.require])].filter((one) => one !== undefined)
+  const conditions = [rule.when, ...rule.demands.flatMap((demand) => [demand.when, demand.require])].filter(
+    (one) => one !== undefined,
+  )
   const world = exampleFacts(rulebook.facts, rule, facts)
   const limitsOf = (leaf: Leaf): readonly number[] =>
-    leaf.values.map((value) => valueOf(value, world.facts.whole, world.subject)).flatMap((answer) => (isSettled(answer) ? boundsOf(answer).low : []))
+    leaf.values
+      .map((value) => valueOf(value, world.facts.whole, world.subject))
+      .flatMap((answer) => (isSettled(answer) ? boundsOf(answer).low : []))
   return conditions.flatMap(leavesIn).flatMap((leaf) =>
     writings(leaf.fact, () => limitsOf(leaf)).map((written) => ({
       name: `${name}, ${leaf.fact.path} ${JSON.stringify(written)}`,
@@ -55,11 +69,15 @@ function besideOf(before: unknown, written: unknown): unknown {
 function writings({ type }: ResolvedFact, limits: () => readonly number[]): readonly unknown[] {
   switch (type.type) {
     case 'quantity':
-      return limits().filter(Number.isFinite).flatMap((limit) => amountsAround(limit, type.quantity))
+      return limits()
+        .filter(Number.isFinite)
+        .flatMap((limit) => amountsAround(limit, type.quantity))
     case 'choice':
       return Object.keys(type.choices)
     case 'list':
-      return type.of.type === 'choice' ? [[], ...Object.keys(type.of.choices).map((member) => [member]), ['unknown']] : [[]]
+      return type.of.type === 'choice'
+        ? [[], ...Object.keys(type.of.choices).map((member) => [member]), ['unknown']]
+        : [[]]
     case 'reference':
     case 'text':
       return []

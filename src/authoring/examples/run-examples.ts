@@ -27,14 +27,25 @@ export interface ExampleRun {
  * const runs = runExamples({ id: 'relief/present', data }, rulebook)
  * runs.filter((run) => !run.agrees).map((run) => run.message) // []
  */
-export function runExamples({ id, data }: WrittenRule, rulebook: Rulebook, fragments: Fragments = {}): readonly ExampleRun[] {
+export function runExamples(
+  { id, data }: WrittenRule,
+  rulebook: Rulebook,
+  fragments: Fragments = {},
+): readonly ExampleRun[] {
   const rule = rulebook.rulesById.get(id)
   if (rule === undefined) return []
   return readExamples(data, problemList()).map((example) => {
     const came = judgeExample(rulebook, rule, example, fragments)
     const expected = printExpected(example.expect)
     const agrees = came.ok && printExpected(came.verdict) === expected
-    const found = came.ok ? printExpected(came.verdict) : [came.error, ...(came.problems ?? []).map((problem) => problem.message)].join(' ')
-    return { example, came, agrees, message: `${id}, "${example.name}": ${agrees ? expected : `expected ${expected}, came to ${found}`}` }
+    const found = came.ok
+      ? printExpected(came.verdict)
+      : [came.error, ...(came.problems ?? []).map((problem) => problem.message)].join(' ')
+    return {
+      example,
+      came,
+      agrees,
+      message: `${id}, "${example.name}": ${agrees ? expected : `expected ${expected}, came to ${found}`}`,
+    }
   })
 }

@@ -18,7 +18,8 @@ function lintFacts(rule: Readonly<Record<string, unknown>>, catalogue: Catalogue
   if (!catalogue.model.kindsIn.has(subject)) return
   lintMap(rule.given, ['given'], { subject, catalogue, problems })
   const written: readonly unknown[] = Array.isArray(rule.examples) ? rule.examples : []
-  for (const [index, example] of written.entries()) if (isMap(example)) lintMap(example.facts, ['examples', index, 'facts'], { subject, catalogue, problems })
+  for (const [index, example] of written.entries())
+    if (isMap(example)) lintMap(example.facts, ['examples', index, 'facts'], { subject, catalogue, problems })
 }
 
 interface Linting {
@@ -31,12 +32,20 @@ function lintMap(facts: unknown, steps: Steps, { subject, catalogue, problems }:
   for (const [path, value] of Object.entries(isMap(facts) ? facts : {})) {
     const found = resolveFact(catalogue, subject, path)
     if (found.ok) readEntry(found.fact.type, value, { steps: [...steps, path], problems, standing: 'stated' })
-    else problems.add('unknown-fact', [...steps, path], found.message, { received: path, ...(found.nearest === undefined ? {} : { nearest: found.nearest }) })
+    else
+      problems.add('unknown-fact', [...steps, path], found.message, {
+        received: path,
+        ...(found.nearest === undefined ? {} : { nearest: found.nearest }),
+      })
   }
 }
 
 /** One example for each verdict that the rule can give. A rule without demands gives none until a town adds one. */
-function lintCoverage(rule: Readonly<Record<string, unknown>>, examples: readonly Example[], problems: ProblemList): void {
+function lintCoverage(
+  rule: Readonly<Record<string, unknown>>,
+  examples: readonly Example[],
+  problems: ProblemList,
+): void {
   const demands = (Array.isArray(rule.demands) ? rule.demands : []).filter(isMap)
   if (demands.length === 0) return
   const lacking = wantedVerdicts(rule, demands).filter((wanted) => !examples.some((example) => shows(example, wanted)))
@@ -46,13 +55,23 @@ function lintCoverage(rule: Readonly<Record<string, unknown>>, examples: readonl
   }
 }
 
-type Wanted = { readonly verdict: 'pass' | 'undecided' | 'not-applicable' } | { readonly verdict: 'fail'; readonly severity: Severity }
+type Wanted =
+  | { readonly verdict: 'pass' | 'undecided' | 'not-applicable' }
+  | { readonly verdict: 'fail'; readonly severity: Severity }
 
-function wantedVerdicts(rule: Readonly<Record<string, unknown>>, demands: readonly Readonly<Record<string, unknown>>[]): readonly Wanted[] {
+function wantedVerdicts(
+  rule: Readonly<Record<string, unknown>>,
+  demands: readonly Readonly<Record<string, unknown>>[],
+): readonly Wanted[] {
   const used = severities.filter((severity) => demands.some((demand) => demand.severity === severity))
   const fails = used.map((severity): Wanted => ({ verdict: 'fail', severity }))
   const conditional = rule.when !== undefined || demands.every((demand) => demand.when !== undefined)
-  return [{ verdict: 'pass' }, ...fails, { verdict: 'undecided' }, ...(conditional ? [{ verdict: 'not-applicable' } as const] : [])]
+  return [
+    { verdict: 'pass' },
+    ...fails,
+    { verdict: 'undecided' },
+    ...(conditional ? [{ verdict: 'not-applicable' } as const] : []),
+  ]
 }
 
 function shows({ expect }: Example, wanted: Wanted): boolean {

@@ -7,12 +7,31 @@ export function lintFileNames(rules: readonly NamedData[], retired: readonly str
   const first = new Map<string, string>()
   return rules.flatMap(({ file }): readonly Problem[] => {
     const id = ruleIdOf(file)
-    if (id === undefined) return [{ code: 'bad-place', pointer: '', file, message: 'A rule lies in rules/<topic>/<name>.yaml, both of small letters, digits and "-".' }]
+    if (id === undefined)
+      return [
+        {
+          code: 'bad-place',
+          pointer: '',
+          file,
+          message: 'A rule lies in rules/<topic>/<name>.yaml, both of small letters, digits and "-".',
+        },
+      ]
     const other = first.get(id)
     if (other === undefined) first.set(id, file)
     return [
-      ...(other === undefined ? [] : [{ code: 'duplicate-id', pointer: '', file, message: `The rule "${id}" stands in ${other} already.` }]),
-      ...(retired.includes(id) ? [{ code: 'retired-id', pointer: '', file, message: `The id "${id}" was given up and is never used again; find another name.` }] : []),
+      ...(other === undefined
+        ? []
+        : [{ code: 'duplicate-id', pointer: '', file, message: `The rule "${id}" stands in ${other} already.` }]),
+      ...(retired.includes(id)
+        ? [
+            {
+              code: 'retired-id',
+              pointer: '',
+              file,
+              message: `The id "${id}" was given up and is never used again; find another name.`,
+            },
+          ]
+        : []),
     ]
   })
 }
@@ -34,7 +53,10 @@ export function readSources({ file, data }: NamedData): SourcesRead {
 }
 
 /** Reads the list of ids that were given up. */
-export function readRetired({ file, data }: NamedData): { readonly ids: readonly string[]; readonly problems: readonly Problem[] } {
+export function readRetired({ file, data }: NamedData): {
+  readonly ids: readonly string[]
+  readonly problems: readonly Problem[]
+} {
   const ids = Array.isArray(data) ? data.filter((id): id is string => typeof id === 'string') : []
   if (Array.isArray(data) && ids.length === data.length) return { ids, problems: [] }
   return { ids, problems: [{ code: 'not-a-list', pointer: '', file, message: 'Retired ids are a list of rule ids.' }] }

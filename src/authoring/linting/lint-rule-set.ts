@@ -29,20 +29,48 @@ export interface RuleSetFiles {
  * @example
  * lintRuleSet({ rules, sources, plugins: [base] }).map(printProblem)
  */
-export function lintRuleSet({ rules, sources, overlays = [], plugins, retired, positions = new Map() }: RuleSetFiles): readonly Problem[] {
+export function lintRuleSet({
+  rules,
+  sources,
+  overlays = [],
+  plugins,
+  retired,
+  positions = new Map(),
+}: RuleSetFiles): readonly Problem[] {
   const read = readSources(sources)
   const gone = retired === undefined ? { ids: [], problems: [] } : readRetired(retired)
   const content = contentOf({ rules, sources: read.sources, plugins })
   const found = openProblems(content, overlays)
   const catalogue = catalogueOf(content)
-  const examples = rules.flatMap(({ file, data }) => lintExamples(data, catalogue).map((problem) => ({ ...problem, file })))
-  const added = overlays.flatMap((overlay) => addedRules(overlay).flatMap(({ rule, pointer }) => lintExamples(rule, catalogue).map((problem) => ({ ...problem, file: overlay.file, pointer: `${pointer}${problem.pointer}` }))))
-  const all = [...lintFileNames(rules, gone.ids), ...read.problems, ...gone.problems, ...withFiles(withoutEchoes(found, rules), rules), ...examples, ...added]
+  const examples = rules.flatMap(({ file, data }) =>
+    lintExamples(data, catalogue).map((problem) => ({ ...problem, file })),
+  )
+  const added = overlays.flatMap((overlay) =>
+    addedRules(overlay).flatMap(({ rule, pointer }) =>
+      lintExamples(rule, catalogue).map((problem) => ({
+        ...problem,
+        file: overlay.file,
+        pointer: `${pointer}${problem.pointer}`,
+      })),
+    ),
+  )
+  const all = [
+    ...lintFileNames(rules, gone.ids),
+    ...read.problems,
+    ...gone.problems,
+    ...withFiles(withoutEchoes(found, rules), rules),
+    ...examples,
+    ...added,
+  ]
   return inReadingOrder(placeProblems(all, positions))
 }
 
 function inReadingOrder(problems: readonly Problem[]): readonly Problem[] {
-  const place = ({ file = '', line = 0, column = 0 }: Problem): readonly [string, number, number] => [file, line, column]
+  const place = ({ file = '', line = 0, column = 0 }: Problem): readonly [string, number, number] => [
+    file,
+    line,
+    column,
+  ]
   return problems.toSorted((a, b) => {
     const [[fileA, lineA, columnA], [fileB, lineB, columnB]] = [place(a), place(b)]
     if (fileA !== fileB) return fileA < fileB ? -1 : 1
@@ -50,10 +78,21 @@ function inReadingOrder(problems: readonly Problem[]): readonly Problem[] {
   })
 }
 
-function contentOf({ rules, sources, plugins }: { readonly rules: readonly NamedData[]; readonly sources: Plugin['sources']; readonly plugins: readonly Plugin[] }): readonly Plugin[] {
+function contentOf({
+  rules,
+  sources,
+  plugins,
+}: {
+  readonly rules: readonly NamedData[]
+  readonly sources: Plugin['sources']
+  readonly plugins: readonly Plugin[]
+}): readonly Plugin[] {
   const [first, ...others] = plugins
   if (first === undefined) return []
-  return [{ ...first, rules: Object.fromEntries(rules.map(({ file, data }) => [ruleIdOf(file) ?? file, data])), sources }, ...others]
+  return [
+    { ...first, rules: Object.fromEntries(rules.map(({ file, data }) => [ruleIdOf(file) ?? file, data])), sources },
+    ...others,
+  ]
 }
 
 /** A rule that cannot be read is told once; that overlays do not find it is no mistake of theirs. */

@@ -10,7 +10,10 @@ export function openProblems(content: readonly Plugin[], overlays: readonly Name
   const told = problemsOf(content, overlays)
   const stray = told.filter((problem) => problem.code === 'unknown-key')
   if (stray.length === 0) return told
-  const again = problemsOf(content.map((plugin) => ({ ...plugin, rules: withoutKeys(plugin.rules, stray) })), overlays.map(({ file, data }) => ({ file, data: pruned(data, pointersIn(file, stray)) })))
+  const again = problemsOf(
+    content.map((plugin) => ({ ...plugin, rules: withoutKeys(plugin.rules, stray) })),
+    overlays.map(({ file, data }) => ({ file, data: pruned(data, pointersIn(file, stray)) })),
+  )
   return unique([...told, ...again])
 }
 
@@ -18,11 +21,15 @@ function problemsOf(content: readonly Plugin[], overlays: readonly NamedData[]):
   const [first, ...others] = content
   if (first === undefined) return []
   const opened = tryOpenRulebook({ ruleSets: [first], plugins: others, overlays })
-  return opened.ok ? opened.rulebook.warnings : [...opened.problems, ...warningsBeside(opened.problems, content, overlays)]
+  return opened.ok
+    ? opened.rulebook.warnings
+    : [...opened.problems, ...warningsBeside(opened.problems, content, overlays)]
 }
 
 function withoutKeys(rules: Plugin['rules'], stray: readonly Problem[]): Plugin['rules'] {
-  return Object.fromEntries(Object.entries(rules).map(([id, data]) => [id, pruned(data, pointersIn(`rules/${id}.yaml`, stray))]))
+  return Object.fromEntries(
+    Object.entries(rules).map(([id, data]) => [id, pruned(data, pointersIn(`rules/${id}.yaml`, stray))]),
+  )
 }
 
 function pointersIn(file: string, problems: readonly Problem[]): ReadonlySet<string> {
@@ -33,7 +40,9 @@ function pruned(value: unknown, gone: ReadonlySet<string>, pointer = ''): unknow
   if (gone.size === 0) return value
   if (Array.isArray(value)) return value.map((one: unknown, index) => pruned(one, gone, `${pointer}/${index}`))
   if (!isMap(value)) return value
-  const kept = Object.entries(value).map(([key, inner]) => ({ key, inner, at: `${pointer}/${key.replaceAll('~', '~0').replaceAll('/', '~1')}` })).filter(({ at }) => !gone.has(at))
+  const kept = Object.entries(value)
+    .map(([key, inner]) => ({ key, inner, at: `${pointer}/${key.replaceAll('~', '~0').replaceAll('/', '~1')}` }))
+    .filter(({ at }) => !gone.has(at))
   return Object.fromEntries(kept.map(({ key, inner, at }) => [key, pruned(inner, gone, at)]))
 }
 

@@ -5,7 +5,11 @@ import { tryOpenRulebook, type NamedData, type Plugin } from '../../rulebook/ind
  * Warnings of everything that is sound, beside the problems of what is not: a rulebook with a mistake does not open and tells
  * no warnings, so rules without one are opened again, with one change of an overlay at a time.
  */
-export function warningsBeside(problems: readonly Problem[], content: readonly Plugin[], overlays: readonly NamedData[]): readonly Problem[] {
+export function warningsBeside(
+  problems: readonly Problem[],
+  content: readonly Plugin[],
+  overlays: readonly NamedData[],
+): readonly Problem[] {
   const [first, ...others] = content
   if (first === undefined) return []
   const faulty = new Set(problems.map((problem) => problem.file))
@@ -15,7 +19,13 @@ export function warningsBeside(problems: readonly Problem[], content: readonly P
     return opened.ok ? opened.rulebook.warnings : []
   }
   const ofRules = warningsWith([])
-  const ofOverlays = overlays.flatMap((overlay) => changesAlone(overlay).flatMap((alone, index) => warningsWith([alone]).filter(({ file }) => file === overlay.file).map((problem) => atChange(problem, index))))
+  const ofOverlays = overlays.flatMap((overlay) =>
+    changesAlone(overlay).flatMap((alone, index) =>
+      warningsWith([alone])
+        .filter(({ file }) => file === overlay.file)
+        .map((problem) => atChange(problem, index)),
+    ),
+  )
   return [...ofRules, ...ofOverlays]
 }
 

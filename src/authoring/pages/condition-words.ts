@@ -49,7 +49,9 @@ function leafWords({ fact, operator, values }: Leaf): string {
 export function valueWords(value: Value, type: LeafField): string {
   switch (value.type) {
     case 'constant':
-      return value.answer.state === 'list' ? orList(value.answer.members.map((member) => speak(member, type))) : speak(value.text, type)
+      return value.answer.state === 'list'
+        ? orList(value.answer.members.map((member) => speak(member, type)))
+        : speak(value.text, type)
     case 'fact':
       return code(value.fact.path)
     case 'sum':

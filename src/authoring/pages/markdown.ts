@@ -15,7 +15,9 @@ function row(cells: readonly string[]): string {
 
 /** Blocks as one page, an empty line between them. */
 export function page(blocks: readonly (string | readonly string[])[]): string {
-  const texts = blocks.map((block) => (typeof block === 'string' ? block : block.join('\n'))).filter((text) => text !== '')
+  const texts = blocks
+    .map((block) => (typeof block === 'string' ? block : block.join('\n')))
+    .filter((text) => text !== '')
   return `${texts.join('\n\n')}\n`
 }
 

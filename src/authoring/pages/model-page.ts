@@ -1,4 +1,12 @@
-import { everyComponent, everyLine, leavesOf, places, type KindSpec, type Place, type Section } from '../../model/index.js'
+import {
+  everyComponent,
+  everyLine,
+  leavesOf,
+  places,
+  type KindSpec,
+  type Place,
+  type Section,
+} from '../../model/index.js'
 import type { Rulebook } from '../../rulebook/index.js'
 import type { Meanings } from '../meanings.js'
 import { kindBlocks } from './kind-blocks.js'
@@ -23,7 +31,8 @@ const placeTitles: Readonly<Record<Place, string>> = {
 export function modelPage(rulebook: Rulebook, meanings: Meanings): string {
   const kinds = [...rulebook.model.kinds.values()]
   const told = (section: Section): readonly KindSpec[] => kinds.filter((kind) => kind.section === section)
-  const blocks = (list: readonly KindSpec[]): readonly (string | readonly string[])[] => list.flatMap((kind) => kindBlocks(kind, rulebook, meanings))
+  const blocks = (list: readonly KindSpec[]): readonly (string | readonly string[])[] =>
+    list.flatMap((kind) => kindBlocks(kind, rulebook, meanings))
   const around = told('singleton').filter((kind) => Object.keys(kind.fields).length > 0)
   const others = kinds.filter((kind) => !['components', 'singleton', 'parts'].includes(kind.section))
   return page([
@@ -58,7 +67,16 @@ function contents(kinds: readonly KindSpec[]): readonly string[] {
   return [kinds.map((kind) => `[${kind.name}](#${kind.name.toLowerCase()})`).join(' · ')]
 }
 
-function sharedTable(section: Section, fields: typeof everyComponent | typeof everyLine, rulebook: Rulebook, meanings: Meanings): readonly string[] {
-  const rows = [...leavesOf(fields)].map(([name, type]) => [code(name), typeWords(type, rulebook.model), meanings[section]?.[name] ?? ''])
+function sharedTable(
+  section: Section,
+  fields: typeof everyComponent | typeof everyLine,
+  rulebook: Rulebook,
+  meanings: Meanings,
+): readonly string[] {
+  const rows = [...leavesOf(fields)].map(([name, type]) => [
+    code(name),
+    typeWords(type, rulebook.model),
+    meanings[section]?.[name] ?? '',
+  ])
   return table(['field', 'written as', 'meaning'], rows)
 }

@@ -8,7 +8,13 @@ export function ruleIndex(rules: readonly Rule[], rulebook: Rulebook): string {
   return page([
     '# Rules',
     `${rules.length} rules in ${topics.length} topics. A rule is a list of demands; towns and other authorities lay theirs over these.`,
-    ...topics.flatMap((topic) => [`## ${capital(topic.replaceAll('-', ' '))}`, topicTable(rules.filter((rule) => topicOf(rule) === topic), rulebook)]),
+    ...topics.flatMap((topic) => [
+      `## ${capital(topic.replaceAll('-', ' '))}`,
+      topicTable(
+        rules.filter((rule) => topicOf(rule) === topic),
+        rulebook,
+      ),
+    ]),
     '## Severities',
     [
       '- **stop**: do not fire, do not test.',

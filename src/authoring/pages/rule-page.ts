@@ -1,4 +1,4 @@
-import { advisory, spokenGrounds } from '../../findings/index.js'
+import { advisory } from '../../findings/index.js'
 import { isMap, problemList, textOf } from '../../model/index.js'
 import type { BasisData, Demand, Rule, Rulebook } from '../../rulebook/index.js'
 import { printExpected, readExamples, type Example, type WrittenRule } from '../examples/index.js'
@@ -17,7 +17,10 @@ export function rulePage({ id, data }: WrittenRule, rule: Rule, rulebook: Rulebo
     rule.when === undefined ? '' : `It applies where ${conditionWords(rule.when)}.`,
     '## What is demanded',
     rule.demands.length === 0 ? 'Nothing by itself: authorities may adopt it.' : '',
-    table(['demand', 'severity', 'what', 'why it is asked', 'source'], rule.demands.map((demand) => demandRow(demand, rulebook))),
+    table(
+      ['demand', 'severity', 'what', 'ground', 'source'],
+      rule.demands.map((demand) => demandRow(demand, rulebook)),
+    ),
     readingHelp(rule),
     '## Why',
     rule.because,
@@ -27,7 +30,10 @@ export function rulePage({ id, data }: WrittenRule, rule: Rule, rulebook: Rulebo
     table(['fact', 'what it is', 'written as'], factRows(rule, rulebook, meanings)),
     '## Examples',
     givenText(given),
-    table(['example', 'what is known', 'verdict'], readExamples(data, problemList()).map((example) => exampleRow(example, given))),
+    table(
+      ['example', 'what is known', 'verdict'],
+      readExamples(data, problemList()).map((example) => exampleRow(example, given)),
+    ),
     '---',
     `${advisory} Sections are cited and told in our own words.`,
     writtenBy(`[rules/${id}.yaml](../../../rules/${id}.yaml)`),
@@ -38,16 +44,27 @@ function section(title: string, text: string | undefined): readonly string[] {
   return text === undefined ? [] : [`## ${title}`, text]
 }
 
-function demandRow({ id, severity, locked, proof, when, require, basis }: Demand, rulebook: Rulebook): readonly string[] {
+function demandRow(
+  { id, severity, locked, proof, when, require, basis }: Demand,
+  rulebook: Rulebook,
+): readonly string[] {
   const condition = when === undefined ? '' : `; only where ${conditionWords(when)}`
   const photo = proof === undefined ? '' : ', shown by a photo'
-  const grounds = [...new Set(basis.map((one) => spokenGrounds[one.ground]))]
-  return [code(id), `${severity}${locked ? ', locked' : ''}`, `${conditionWords(require)}${photo}${condition}`, grounds.join('; '), basis.map((one) => basisText(one, rulebook)).join('<br>')]
+  const grounds = [...new Set(basis.map((one) => one.ground))]
+  return [
+    code(id),
+    `${severity}${locked ? ', locked' : ''}`,
+    `${conditionWords(require)}${photo}${condition}`,
+    grounds.join(', '),
+    basis.map((one) => basisText(one, rulebook)).join('<br>'),
+  ]
 }
 
 function basisText({ source, clause, edition, known }: BasisData, rulebook: Rulebook): string {
   const title = rulebook.sources.get(source)?.title ?? source
-  const place = [clause, edition === undefined ? undefined : `edition ${edition}`].filter((part) => part !== undefined).join(', ')
+  const place = [clause, edition === undefined ? undefined : `edition ${edition}`]
+    .filter((part) => part !== undefined)
+    .join(', ')
   return `${title}${place === '' ? '' : `: ${place}`} (${known === 'read' ? 'text read' : 'from memory'})`
 }
 
@@ -69,7 +86,11 @@ function exampleRow(example: Example, given: Readonly<Record<string, unknown>>):
 }
 
 function knownText(facts: Readonly<Record<string, unknown>>): string {
-  return Object.entries(facts).map(([path, value]) => `${code(path)} ${writtenText(value)}`).join('<br>') || 'nothing more'
+  return (
+    Object.entries(facts)
+      .map(([path, value]) => `${code(path)} ${writtenText(value)}`)
+      .join('<br>') || 'nothing more'
+  )
 }
 
 function changesText({ of, edits }: Example & { readonly type: 'fragment' }): string {
@@ -80,5 +101,7 @@ function writtenText(value: unknown): string {
   if (Array.isArray(value)) return `[${value.map((one) => textOf(one) ?? '').join(', ')}]`
   if (typeof value !== 'object' || value === null) return textOf(value) ?? ''
   const { value: inner, ...about } = { value: '', ...value }
-  return `${writtenText(inner)} (${Object.entries(about).map(([key, said]) => `${key} ${writtenText(said)}`).join(', ')})`
+  return `${writtenText(inner)} (${Object.entries(about)
+    .map(([key, said]) => `${key} ${writtenText(said)}`)
+    .join(', ')})`
 }

@@ -25,8 +25,16 @@ export function writePages({ rulebook, rules, meanings = builtInMeanings }: Page
     return rule === undefined ? [] : [{ written, rule }]
   })
   return new Map([
-    ...known.map(({ written, rule }) => [`docs/rules/${rule.id}.md`, rulePage(written, rule, rulebook, meanings)] as const),
-    ['docs/rules/README.md', ruleIndex(known.map(({ rule }) => rule), rulebook)],
+    ...known.map(
+      ({ written, rule }) => [`docs/rules/${rule.id}.md`, rulePage(written, rule, rulebook, meanings)] as const,
+    ),
+    [
+      'docs/rules/README.md',
+      ruleIndex(
+        known.map(({ rule }) => rule),
+        rulebook,
+      ),
+    ],
     ['docs/reference/model.md', modelPage(rulebook, meanings)],
   ])
 }

@@ -6,20 +6,42 @@ const some = (items: JsonSchema): JsonSchema => ({ ...listOf(items), minItems: 1
 /** Condition trees and values of rules, long and short. Which facts a rule may mention depends on its subject and is checked by the linter. */
 export const conditionDefs: Readonly<Record<string, JsonSchema>> = {
   condition: {
-    description: 'all, any, not, { fact, operator, value }, or short: { ventRun.work: new }, { opening.distance: { atLeast: 12 in } }.',
+    description:
+      'all, any, not, { fact, operator, value }, or short: { ventRun.work: new }, { opening.distance: { atLeast: 12 in } }.',
     anyOf: [
       strictMap({ all: some(ref('condition')) }, ['all']),
       strictMap({ any: some(ref('condition')) }, ['any']),
       strictMap({ not: ref('condition') }, ['not']),
-      strictMap({ fact: { type: 'string' }, operator: { enum: operators }, value: ref('value') }, ['fact', 'operator', 'value']),
-      { type: 'object', minProperties: 1, maxProperties: 1, patternProperties: { '^[A-Za-z/-]+[.]': ref('comparison') }, additionalProperties: false },
+      strictMap({ fact: { type: 'string' }, operator: { enum: operators }, value: ref('value') }, [
+        'fact',
+        'operator',
+        'value',
+      ]),
+      {
+        type: 'object',
+        minProperties: 1,
+        maxProperties: 1,
+        patternProperties: { '^[A-Za-z/-]+[.]': ref('comparison') },
+        additionalProperties: false,
+      },
     ],
   },
   comparison: {
-    anyOf: [scalar, listOf(scalar), { type: 'object', minProperties: 1, maxProperties: 1, properties: Object.fromEntries(operators.map((operator) => [operator, ref('value')])), additionalProperties: false }],
+    anyOf: [
+      scalar,
+      listOf(scalar),
+      {
+        type: 'object',
+        minProperties: 1,
+        maxProperties: 1,
+        properties: Object.fromEntries(operators.map((operator) => [operator, ref('value')])),
+        additionalProperties: false,
+      },
+    ],
   },
   value: {
-    description: 'Text such as 18 in, a list of words, { fact: ... }, { sum: [...] }, { largest: [...] }, { smallest: [...] } or { times: 1.5, of: ... }.',
+    description:
+      'Text such as 18 in, a list of words, { fact: ... }, { sum: [...] }, { largest: [...] }, { smallest: [...] } or { times: 1.5, of: ... }.',
     anyOf: [
       scalar,
       listOf(ref('value')),

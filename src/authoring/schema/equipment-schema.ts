@@ -9,7 +9,15 @@ export function equipmentSchema(sources: SchemaSources): JsonSchema {
   const made = kinds.map((kind) => {
     const { properties, defs } = kindProperties(kind, sources)
     const description = meaningOf(sources.rulebook.model, kind.name, '', sources.meanings)
-    return { properties: { [kind.name]: { ...(description === undefined ? {} : { description }), ...closedMap({ ...frame, kind: { const: kind.name }, ...namedProperties, ...properties }) } }, defs }
+    return {
+      properties: {
+        [kind.name]: {
+          ...(description === undefined ? {} : { description }),
+          ...closedMap({ ...frame, kind: { const: kind.name }, ...namedProperties, ...properties }),
+        },
+      },
+      defs,
+    }
   })
   const { properties, defs } = merged(made)
   const names = kinds.map((kind) => kind.name)

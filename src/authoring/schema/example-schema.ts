@@ -3,7 +3,10 @@ import { listOf, scalar, strictMap, type JsonSchema } from './json-schema.js'
 
 const expect: JsonSchema = {
   description: 'What the rule comes to.',
-  anyOf: [{ enum: ['pass', 'undecided', 'not-applicable'] }, strictMap({ fail: { enum: severities }, couldBe: { enum: severities } }, ['fail'])],
+  anyOf: [
+    { enum: ['pass', 'undecided', 'not-applicable'] },
+    strictMap({ fail: { enum: severities }, couldBe: { enum: severities } }, ['fail']),
+  ],
 }
 
 /** Facts by name, each short or long. */
@@ -13,6 +16,9 @@ export const factsSchema: JsonSchema = { type: 'object', additionalProperties: t
 export const exampleSchema: JsonSchema = {
   anyOf: [
     strictMap({ name: scalar, facts: factsSchema, expect }, ['name', 'facts', 'expect']),
-    strictMap({ name: scalar, of: { type: 'string' }, edits: listOf({ type: 'object' }), subject: { type: 'string' }, expect }, ['of', 'expect']),
+    strictMap(
+      { name: scalar, of: { type: 'string' }, edits: listOf({ type: 'object' }), subject: { type: 'string' }, expect },
+      ['of', 'expect'],
+    ),
   ],
 }

@@ -1,6 +1,13 @@
 import * as z from 'zod/mini'
 import { isMap } from '../../model/index.js'
-import { addChangeShape, demandChangeShape, exemptChangeShape, operators, overlayShape, ruleShape } from '../../rulebook/index.js'
+import {
+  addChangeShape,
+  demandChangeShape,
+  exemptChangeShape,
+  operators,
+  overlayShape,
+  ruleShape,
+} from '../../rulebook/index.js'
 import { conditionDefs } from './condition-schema.js'
 import { exampleSchema, factsSchema } from './example-schema.js'
 import { dialect, listOf, ref, type JsonSchema } from './json-schema.js'
@@ -70,7 +77,8 @@ function written(schema: unknown, path: readonly string[]): unknown {
   if (Array.isArray(schema.enum)) return { ...about(path), enum: [...new Set(schema.enum.flatMap(alsoTruth))] }
   if (schema.type === 'string') return { ...about(path), type: ['string', 'number', 'boolean'] }
   const inner = Object.entries(schema).map(([key, value]) => {
-    if (key === 'properties' && isMap(value)) return [key, Object.fromEntries(Object.entries(value).map(([name, one]) => [name, property(name, one, path)]))]
+    if (key === 'properties' && isMap(value))
+      return [key, Object.fromEntries(Object.entries(value).map(([name, one]) => [name, property(name, one, path)]))]
     return [key, key === 'propertyNames' || key === 'required' ? value : written(value, [...path, key])]
   })
   const made: unknown = Object.fromEntries(inner)

@@ -10,7 +10,12 @@ export function frameProperties(model: Model, phases: readonly string[]): Readon
     phase: { enum: [...phases, 'unknown'], description: 'How far the job is; left out, everything is asked.' },
     units: { enum: ['ip', 'si'], description: 'Units in which reports are printed.' },
     none: { ...listOf(countable), description: 'Kinds of which there are none.' },
-    complete: { type: 'object', propertyNames: countable, additionalProperties: ref('count'), description: 'How many there are of a kind, a family, of states, or of all things.' },
+    complete: {
+      type: 'object',
+      propertyNames: countable,
+      additionalProperties: ref('count'),
+      description: 'How many there are of a kind, a family, of states, or of all things.',
+    },
     kept: {
       ...strictMap({ list: listOf({ type: 'string' }), others: { enum: ['new', 'kept', 'unknown'] } }),
       description: 'Things that stay from before, and what the others are.',
@@ -23,7 +28,11 @@ const approval: JsonSchema = strictMap(
   {
     rule: { type: 'string', description: 'Id of the rule: vent/termination-height.' },
     subject: { type: 'string', description: 'Id of the thing.' },
-    accepts: { type: 'object', additionalProperties: { type: 'object', additionalProperties: scalar }, description: 'What exactly is accepted: { ventTermination.heightAboveGrade: { atLeast: 34 in } }.' },
+    accepts: {
+      type: 'object',
+      additionalProperties: { type: 'object', additionalProperties: scalar },
+      description: 'What exactly is accepted: { ventTermination.heightAboveGrade: { atLeast: 34 in } }.',
+    },
     by: { ...scalar, description: 'Who accepted it.' },
     evidence: { ...listOf({ type: 'string' }), minItems: 1, description: 'Ids of the letters that say so.' },
     expires: { ...scalar, description: 'The day from which it holds no more.' },

@@ -7,7 +7,14 @@ import type { SchemaSources } from './kind-schema.js'
 export type { JsonSchema }
 
 /** JSON Schemas, draft 2020-12, by the kind of file they describe: installation, equipment, rule, overlay. */
-export function jsonSchemas(sources: SchemaSources): Readonly<Record<'installation' | 'equipment' | 'rule' | 'overlay', JsonSchema>> {
+export function jsonSchemas(
+  sources: SchemaSources,
+): Readonly<Record<'installation' | 'equipment' | 'rule' | 'overlay', JsonSchema>> {
   const subjects = [...sources.rulebook.model.kindsIn.keys()]
-  return { installation: installationSchema(sources), equipment: equipmentSchema(sources), rule: ruleSchema(subjects), overlay: overlaySchema(subjects) }
+  return {
+    installation: installationSchema(sources),
+    equipment: equipmentSchema(sources),
+    rule: ruleSchema(subjects),
+    overlay: overlaySchema(subjects),
+  }
 }

@@ -9,7 +9,9 @@ import { aboutDefs } from './value-schema.js'
 export function installationSchema(sources: SchemaSources): JsonSchema {
   const kinds = [...sources.rulebook.model.kinds.values()]
   const made = kinds.filter((kind) => kind.section !== 'parts').map((kind) => thingSchema(kind, sources))
-  const { properties, defs } = merged(made.map(({ name, schema, defs: own }) => ({ properties: { [name]: schema }, defs: own })))
+  const { properties, defs } = merged(
+    made.map(({ name, schema, defs: own }) => ({ properties: { [name]: schema }, defs: own })),
+  )
   const components = kinds.filter((kind) => kind.section === 'components').map((kind) => kind.name)
   const sections = kinds.filter((kind) => !['components', 'parts', 'singleton'].includes(kind.section))
   const singletons = kinds.filter((kind) => kind.section === 'singleton' && Object.keys(kind.fields).length > 0)
@@ -40,21 +42,40 @@ function componentSchema(kinds: readonly string[]): JsonSchema {
   }
 }
 
-function thingSchema(kind: KindSpec, sources: SchemaSources): { readonly name: string; readonly schema: JsonSchema; readonly defs: Readonly<Record<string, JsonSchema>> } {
+function thingSchema(
+  kind: KindSpec,
+  sources: SchemaSources,
+): { readonly name: string; readonly schema: JsonSchema; readonly defs: Readonly<Record<string, JsonSchema>> } {
   const { properties, defs } = kindProperties(kind, sources)
   const { own, required } = ownProperties(kind.section, kind.name)
   const description = meaningOf(sources.rulebook.model, kind.name, '', sources.meanings)
-  return { name: kind.name, schema: { ...(description === undefined ? {} : { description }), ...closedMap({ ...own, ...properties }, required) }, defs }
+  return {
+    name: kind.name,
+    schema: {
+      ...(description === undefined ? {} : { description }),
+      ...closedMap({ ...own, ...properties }, required),
+    },
+    defs,
+  }
 }
 
-const ids: JsonSchema = { anyOf: [idSchema, listOf(idSchema)], description: 'Its id, or several ids for several alike.' }
+const ids: JsonSchema = {
+  anyOf: [idSchema, listOf(idSchema)],
+  description: 'Its id, or several ids for several alike.',
+}
 
-function ownProperties(section: Section, kind: string): { readonly own: Readonly<Record<string, JsonSchema>>; readonly required: readonly string[] } {
+function ownProperties(
+  section: Section,
+  kind: string,
+): { readonly own: Readonly<Record<string, JsonSchema>>; readonly required: readonly string[] } {
   switch (section) {
     case 'singleton':
       return { own: {}, required: [] }
     case 'states':
-      return { own: { ...namedProperties, name: { ...scalar, description: 'A state is known by its name.' } }, required: ['name'] }
+      return {
+        own: { ...namedProperties, name: { ...scalar, description: 'A state is known by its name.' } },
+        required: ['name'],
+      }
     case 'components':
       return { own: { id: ids, kind: { const: kind }, ...namedProperties }, required: ['id', 'kind'] }
     case 'lines':
@@ -74,7 +95,12 @@ function ownProperties(section: Section, kind: string): { readonly own: Readonly
 
 const lineProperties: Readonly<Record<string, JsonSchema>> = {
   medium: { enum: media, description: 'What runs through it.' },
-  path: { ...listOf({ type: 'string' }), minItems: 2, description: 'Ports at its ends, bare ids or ways between: [B1.supply, ISO1, HS.main]; unknown where nobody saw what is there.' },
+  path: {
+    ...listOf({ type: 'string' }),
+    minItems: 2,
+    description:
+      'Ports at its ends, bare ids or ways between: [B1.supply, ISO1, HS.main]; unknown where nobody saw what is there.',
+  },
 }
 
 function neverSection(section: never): never {

@@ -9,12 +9,24 @@ export const ref = (name: string): JsonSchema => ({ $ref: `#/$defs/${name}` })
 export const scalar: JsonSchema = { type: ['string', 'number', 'boolean'] }
 
 /** A map with exactly these keys, and notes of the writer's own under `x-`. */
-export function closedMap(properties: Readonly<Record<string, JsonSchema>>, required: readonly string[] = []): JsonSchema {
-  return { type: 'object', properties, ...(required.length === 0 ? {} : { required }), patternProperties: { '^x-': true }, additionalProperties: false }
+export function closedMap(
+  properties: Readonly<Record<string, JsonSchema>>,
+  required: readonly string[] = [],
+): JsonSchema {
+  return {
+    type: 'object',
+    properties,
+    ...(required.length === 0 ? {} : { required }),
+    patternProperties: { '^x-': true },
+    additionalProperties: false,
+  }
 }
 
 /** A map with exactly these keys. */
-export function strictMap(properties: Readonly<Record<string, JsonSchema>>, required: readonly string[] = []): JsonSchema {
+export function strictMap(
+  properties: Readonly<Record<string, JsonSchema>>,
+  required: readonly string[] = [],
+): JsonSchema {
   return { type: 'object', properties, ...(required.length === 0 ? {} : { required }), additionalProperties: false }
 }
 
@@ -22,5 +34,8 @@ export const listOf = (items: JsonSchema): JsonSchema => ({ type: 'array', items
 
 /** What a map is by the word under one of its keys: one branch a word. */
 export function branches(key: string, byWord: Readonly<Record<string, JsonSchema>>): readonly JsonSchema[] {
-  return Object.entries(byWord).map(([word, then]) => ({ if: { properties: { [key]: { const: word } }, required: [key] }, then }))
+  return Object.entries(byWord).map(([word, then]) => ({
+    if: { properties: { [key]: { const: word } }, required: [key] },
+    then,
+  }))
 }

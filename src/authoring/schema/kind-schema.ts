@@ -19,9 +19,12 @@ export interface SchemaSources {
 export function kindProperties(kind: KindSpec, { rulebook, meanings }: SchemaSources): KindProperties {
   const { model } = rulebook
   const meaning = (fact: string): string | undefined => meaningOf(model, kind.name, fact, meanings)
-  const leaf = (name: string, type: LeafField): KindProperties => wrap(name, fieldSchema(type, `${kind.name}.${name}`, meaning(name)))
+  const leaf = (name: string, type: LeafField): KindProperties =>
+    wrap(name, fieldSchema(type, `${kind.name}.${name}`, meaning(name)))
   const fields = propertiesOf({ ...fieldsOfEvery(kind.section), ...kind.fields }, '', { leaf, meaning })
-  const answers = [...(model.answers.get(kind.name) ?? [])].map(([name, type]) => wrap(name, answerSchema(type, `${kind.name}.${name}`, meaning(name))))
+  const answers = [...(model.answers.get(kind.name) ?? [])].map(([name, type]) =>
+    wrap(name, answerSchema(type, `${kind.name}.${name}`, meaning(name))),
+  )
   const parts = Object.entries(kind.parts).map(([name, part]) => partsProperty(name, part, { rulebook, meanings }))
   return merged([...fields, ...answers, ...parts])
 }
@@ -36,7 +39,15 @@ function propertiesOf(fields: Fields, prefix: string, writing: Writing): readonl
     if (field.type !== 'group') return renamed(name, writing.leaf(`${prefix}${name}`, field))
     const { properties, defs } = merged(propertiesOf(field.fields, `${prefix}${name}.`, writing))
     const description = writing.meaning(`${prefix}${name}`)
-    return { properties: { [name]: { anyOf: [strictMap(properties), { const: 'unknown' }], ...(description === undefined ? {} : { description }) } }, defs }
+    return {
+      properties: {
+        [name]: {
+          anyOf: [strictMap(properties), { const: 'unknown' }],
+          ...(description === undefined ? {} : { description }),
+        },
+      },
+      defs,
+    }
   })
 }
 
@@ -48,7 +59,10 @@ function renamed(name: string, { properties, defs }: KindProperties): KindProper
 function partsProperty(name: string, part: KindSpec, sources: SchemaSources): KindProperties {
   const { properties, defs } = kindProperties(part, sources)
   const description = meaningOf(sources.rulebook.model, part.name, '', sources.meanings)
-  const item = { ...closedMap({ ...namedProperties, id: idSchema, ...properties }, ['id']), ...(description === undefined ? {} : { description }) }
+  const item = {
+    ...closedMap({ ...namedProperties, id: idSchema, ...properties }, ['id']),
+    ...(description === undefined ? {} : { description }),
+  }
   const list = listOf(ref(part.name))
   return {
     properties: { [name]: { anyOf: [list, strictMap({ complete: ref('count'), list }), { const: 'unknown' }] } },
@@ -60,7 +74,10 @@ export function countDefs(): Readonly<Record<string, JsonSchema>> {
   return fieldSchema({ type: 'quantity', quantity: 'count' }, 'count', undefined).defs
 }
 
-function wrap(name: string, { schema, defs }: { readonly schema: JsonSchema; readonly defs: KindProperties['defs'] }): KindProperties {
+function wrap(
+  name: string,
+  { schema, defs }: { readonly schema: JsonSchema; readonly defs: KindProperties['defs'] },
+): KindProperties {
   return { properties: { [name]: schema }, defs }
 }
 
@@ -71,7 +88,11 @@ export function merged(all: readonly KindProperties[]): KindProperties {
   }
 }
 
-export const idSchema: JsonSchema = { type: 'string', pattern: '^[A-Za-z][A-Za-z0-9-]*$', description: 'Letters, digits and "-", beginning with a letter.' }
+export const idSchema: JsonSchema = {
+  type: 'string',
+  pattern: '^[A-Za-z][A-Za-z0-9-]*$',
+  description: 'Letters, digits and "-", beginning with a letter.',
+}
 
 /** What anything with an id may say of itself. */
 export const namedProperties: Readonly<Record<string, JsonSchema>> = {

@@ -63,9 +63,17 @@ function shortForm(type: LeafField): JsonSchema {
 function amount(quantity: QuantityName): JsonSchema {
   const { spoken: name, example } = quantityWords[quantity]
   const description = `A ${name}, such as ${example}; or unknown.`
-  if (quantity === 'count') return { type: ['string', 'integer'], pattern: '^(unknown|\\d+)$', description, examples: [example] }
-  if (quantity === 'date') return { type: ['string', 'integer'], pattern: '^(unknown|\\d{4}(-\\d{2}(-\\d{2})?)?)$', description, examples: [example] }
-  if (quantity === 'nominalSize') return { type: ['string', 'number'], pattern: '^(unknown|\\.?\\d.*)$', description, examples: [example] }
+  if (quantity === 'count')
+    return { type: ['string', 'integer'], pattern: '^(unknown|\\d+)$', description, examples: [example] }
+  if (quantity === 'date')
+    return {
+      type: ['string', 'integer'],
+      pattern: '^(unknown|\\d{4}(-\\d{2}(-\\d{2})?)?)$',
+      description,
+      examples: [example],
+    }
+  if (quantity === 'nominalSize')
+    return { type: ['string', 'number'], pattern: '^(unknown|\\.?\\d.*)$', description, examples: [example] }
   return { type: 'string', pattern: `^(unknown|[-+]?\\.?\\d.*[A-Za-z%"'°].*)$`, description, examples: [example] }
 }
 
@@ -83,12 +91,18 @@ function spoken(choices: Readonly<Record<string, string>>): string {
 }
 
 function longForm(value: JsonSchema): JsonSchema {
-  return strictMap({ value, ...Object.fromEntries(Object.keys(aboutDefs).map((name) => [name.slice('about-'.length), ref(name)])) }, ['value'])
+  return strictMap(
+    { value, ...Object.fromEntries(Object.keys(aboutDefs).map((name) => [name.slice('about-'.length), ref(name)])) },
+    ['value'],
+  )
 }
 
 /** What the long form may say beside the value. */
 export const aboutDefs: Readonly<Record<string, JsonSchema>> = {
-  'about-standing': { enum: standings, description: 'How far it is meant: said, taken for granted, or copied from a form.' },
+  'about-standing': {
+    enum: standings,
+    description: 'How far it is meant: said, taken for granted, or copied from a form.',
+  },
   'about-how': { enum: waysOfKnowing, description: 'How it came to be known.' },
   'about-by': { ...scalar, description: 'Who found it out.' },
   'about-at': { ...scalar, description: 'When: YYYY-MM-DD.' },
