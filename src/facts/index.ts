@@ -10,11 +10,11 @@ export {
   type Missing,
   type Trail,
 } from './answer.js'
-export { atLeastZero, largestOf, rebound, smallestOf, sumOf, timesOf, trailOf } from './arithmetic.js'
+export { atLeastZero, largestOf, rebound, smallestOf, sumOf, timesOf } from './arithmetic.js'
 export { fact, type Context, type FactHandle, type FactType, type Listing } from './fact.js'
-export { defineCatalogue, factNames, singletonsOf, typeOf, type Catalogue } from './catalogue.js'
+export { defineCatalogue, factNames, typeOf, type Catalogue } from './catalogue.js'
 export { resolveFact, type Resolution, type ResolvedFact } from './resolve-fact.js'
 export { gatherFacts, type Facts } from './gather.js'
-export { askFact, judgeFact } from './ask.js'
-export { listingOf, moreOf, moreParts } from './listing.js'
+export { askFact } from './ask.js'
+export { moreOf, moreParts } from './listing.js'
 export { openView, type View } from './view.js'

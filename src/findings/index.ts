@@ -1,6 +1,6 @@
 export { advisory } from './advisory.js'
 export { packageName } from './package-name.js'
-export { printAnswer, speak } from './print-answer.js'
+export { speak } from './print-answer.js'
 export { spokenGrounds } from './tell-basis.js'
 export { tellEvidence } from './tell-evidence.js'
 export { writeReport, type Judgement } from './write-report.js'

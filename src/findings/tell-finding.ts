@@ -1,7 +1,7 @@
 import type { Facts } from '../facts/index.js'
 import type { Installation, Thing } from '../model/index.js'
 import { viewFor, type JudgedDemand, type Verdict } from '../judging/index.js'
-import { allLeaves, isBinding, isWorse, type Rulebook, type Severity } from '../rulebook/index.js'
+import { allLeaves, isBinding, type Rulebook } from '../rulebook/index.js'
 import type { UnitSystem } from '../units/index.js'
 import { fill, paramsFor, spokenId } from './fill-words.js'
 import { missingOf, unique } from './missing-of.js'
@@ -178,9 +178,4 @@ function restsOn(demands: readonly JudgedDemand[]): Finding['restsOn'] {
   const answers = demands.flatMap((one) => allLeaves(one.require)).flatMap(({ left, right }) => [left, ...right])
   if (answers.some((answer) => answer.assumed)) return 'assumption'
   return answers.some((answer) => answer.stated) ? 'statement' : undefined
-}
-
-/** The worse of two severities, of which one may be missing. */
-export function worse(a: Severity, b: Severity | undefined): Severity {
-  return b !== undefined && isWorse(b, a) ? b : a
 }

@@ -1,5 +1,5 @@
 export { judge, plan, type PlannedRule } from './judge.js'
 export { judgeRule, summarize } from './judge-rule.js'
-export { judgeDemand, viewFor } from './judge-demand.js'
+export { viewFor } from './judge-demand.js'
 export { demandsFor, subjectsOf, type Asked } from './subjects.js'
 export type { DemandVerdict, JudgedDemand, Verdict } from './verdict.js'

@@ -42,12 +42,12 @@ export {
 } from './entry.js'
 export type { PartList, PathItem, Thing } from './thing.js'
 export type { ApprovedModification, Contradiction, Installation } from './installation.js'
-export { isDue, isPhase, phases, type Phase } from './phase.js'
+export { isDue, phases, type Phase } from './phase.js'
 export { defineModel, type AnswerField, type InverseReference, type Model } from './model.js'
 export { everyComponent, everyLine, fieldsOfEvery } from './every-thing.js'
 export type * from './written.js'
 export * from './reading/index.js'
-export { groupsMeeting, media, mediaMeet, mediumGroup, portsOf, type Ports } from './ports.js'
+export { groupsMeeting, media, mediumGroup, portsOf, type Ports } from './ports.js'
 export { restrict, type Keep } from './restrict.js'
 export {
   applyEdits,

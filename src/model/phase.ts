@@ -2,10 +2,6 @@
 export const phases = ['survey', 'design', 'permit', 'rough', 'tests', 'start-up', 'final', 'service'] as const
 export type Phase = (typeof phases)[number]
 
-export function isPhase(word: string): word is Phase {
-  return phases.some((phase) => phase === word)
-}
-
 /** Whether a rule asked from a phase on is due. Without a phase everything is asked. */
 export function isDue(from: Phase, now: Phase | undefined): boolean {
   return now === undefined || phases.indexOf(from) <= phases.indexOf(now)

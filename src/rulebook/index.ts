@@ -1,15 +1,5 @@
 export { both, either, opposite, type Tri } from './truth.js'
-export {
-  grounds,
-  isBinding,
-  isWorse,
-  natures,
-  severities,
-  worstOf,
-  type Ground,
-  type Nature,
-  type Severity,
-} from './severity.js'
+export { isBinding, isWorse, severities, worstOf, type Ground, type Nature, type Severity } from './severity.js'
 export { compare, operators, spokenOperators, type Operator } from './operators.js'
 export {
   allLeaves,
@@ -22,10 +12,9 @@ export {
   type JudgedLeaf,
   type Leaf,
 } from './condition.js'
-export { factsIn, valueOf, type Value } from './value.js'
+export { valueOf, type Value } from './value.js'
 export { readCondition } from './read-condition.js'
 export { valueReading } from './read-rule.js'
-export { allOf } from './overlay.js'
 export type { Authority, Demand, Effective, Exemption, Rule } from './rule.js'
 export type { BasisData, DemandData, OverlayData, RuleData, SourceData } from './rule-shape.js'
 export {
@@ -37,7 +26,7 @@ export {
   exemptChangeShape,
 } from './rule-shape.js'
 export { checkShape } from './check-shape.js'
-export { factsInText, placeholdersIn, plainPlaceholders } from './placeholders.js'
+export { placeholdersIn, plainPlaceholders } from './placeholders.js'
 export { defineCheck, definePlugin, type Plugin } from './plugin.js'
 export type { Rulebook } from './rulebook.js'
 export {

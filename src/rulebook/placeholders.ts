@@ -1,4 +1,3 @@
-import type { ResolvedFact } from '../facts/index.js'
 import type { RuleData } from './rule-shape.js'
 import type { ValueReading } from './value.js'
 
@@ -27,17 +26,4 @@ export function checkPlaceholders(
 
 export function checkText(text: string, steps: readonly (string | number)[], values: ValueReading): void {
   for (const name of placeholdersIn(text)) if (!plainPlaceholders.includes(name)) values.resolve(name, steps)
-}
-
-/** The facts that a text prints. */
-export function factsInText(
-  text: string,
-  resolve: (path: string) => ResolvedFact | undefined,
-): ReadonlyMap<string, ResolvedFact> {
-  return new Map(
-    placeholdersIn(text).flatMap((name) => {
-      const fact = plainPlaceholders.includes(name) ? undefined : resolve(name)
-      return fact === undefined ? [] : [[name, fact] as const]
-    }),
-  )
 }
