@@ -100,12 +100,6 @@ const packageFences = [
     to: { path: packages('json-rules-engine') },
   },
   {
-    name: 'network-owns-graphology',
-    comment: 'One room knows how the graph is held; the others ask it questions.',
-    from: { path: '^src/', pathNot: '^src/network/' },
-    to: { path: packages('graphology[^/]*') },
-  },
-  {
     name: 'node-owns-the-machine',
     comment: 'Files, processes and the clock are touched in one room; everything else runs in a browser or worker.',
     from: { path: '^src/', pathNot: '^src/node/' },

@@ -25,3 +25,28 @@ export interface PortGraph {
   readonly portsOf: (component: string) => readonly PortNode[]
   readonly linksAt: (node: string) => readonly Link[]
 }
+
+/** A graph while it is drawn. Passages lead both ways; several may join the same two ports. */
+export interface Drawing {
+  readonly nodes: Map<string, PortNode>
+  readonly links: Map<string, Link[]>
+}
+
+export function emptyDrawing(): Drawing {
+  return { nodes: new Map(), links: new Map() }
+}
+
+/** Joins two ports that are drawn; a passage to a port that is not there leads nowhere and is left out. */
+export function join({ nodes, links }: Drawing, one: string, other: string, passage: Passage): void {
+  if (!nodes.has(one) || !nodes.has(other)) return
+  linksOf(links, one).push({ passage, to: other })
+  if (one !== other) linksOf(links, other).push({ passage, to: one })
+}
+
+function linksOf(links: Drawing['links'], name: string): Link[] {
+  const found = links.get(name)
+  if (found !== undefined) return found
+  const fresh: Link[] = []
+  links.set(name, fresh)
+  return fresh
+}

@@ -35,12 +35,12 @@ describe('generated files', () => {
     const changed = new Map(
       [...files]
         .filter(([path]) => path !== 'docs/schema/rule.json')
-        .map(([path, text]) => [path, path === 'docs/rules/README.md' ? `${text} ` : text]),
+        .map(([path, text]) => [path, path === 'docs/rules/index.md' ? `${text} ` : text]),
     )
     expect(
       differencesOf(root, changed.set('docs/rules/new.md', '')).map(({ path, text }) => [path, text === undefined]),
     ).toEqual([
-      ['docs/rules/README.md', false],
+      ['docs/rules/index.md', false],
       ['docs/rules/new.md', false],
       ['docs/schema/rule.json', true],
     ])

@@ -35,7 +35,7 @@ function timesFor(size: number): Promise<Readonly<Record<Step, number>>> {
   return timesOf({
     reading: () => readInstallation(document, twoTowns.model),
     'facts and judging': () => judge(twoTowns, fresh()),
-    report: () => writeReport({ facts, rulebook: twoTowns, verdicts, acceptances: [], document }),
+    report: () => writeReport({ facts, rulebook: twoTowns, verdicts, document }),
   })
 }
 
@@ -46,6 +46,9 @@ function exponent(points: readonly { readonly size: number; readonly time: numbe
   return `${slope(first, last).toFixed(2)}, ${slope(before, last).toFixed(2)}`
 }
 
-function slope(a: { readonly size: number; readonly time: number }, b: { readonly size: number; readonly time: number }): number {
+function slope(
+  a: { readonly size: number; readonly time: number },
+  b: { readonly size: number; readonly time: number },
+): number {
   return Math.log(b.time / a.time) / Math.log(b.size / a.size)
 }

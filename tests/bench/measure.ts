@@ -7,7 +7,9 @@ export type Work = () => unknown
  * Median time of one call of each work, in microseconds. Batches take turns, so that a machine that slows down slows all;
  * time of the processor is counted, so that other programs do not count.
  */
-export async function timesOf<N extends string>(works: Readonly<Record<N, Work>>): Promise<Readonly<Record<N, number>>> {
+export async function timesOf<N extends string>(
+  works: Readonly<Record<N, Work>>,
+): Promise<Readonly<Record<N, number>>> {
   const names = Object.keys(works) as N[]
   const calls = new Map<N, number>()
   for (const name of names) calls.set(name, await callsFor(works[name]))

@@ -10,7 +10,19 @@ export function measureMemory(): void {
   const large = bigHouse(10_000)
   printTable('Memory held', [
     ['', 'Larkspur Lane', '10,000 components'],
-    ['the installation as read', ...[heldBy(() => readInstallation(larkspur.document, twoTowns.model)), heldBy(() => readInstallation(large, twoTowns.model))].map(spokenSize)],
-    ['the report', ...[heldBy(() => checkInstallation(larkspur.document, twoTowns, larkspur)), heldBy(() => checkInstallation(large, twoTowns))].map(spokenSize)],
+    [
+      'the installation as read',
+      ...[
+        heldBy(() => readInstallation(larkspur.document, twoTowns.model)),
+        heldBy(() => readInstallation(large, twoTowns.model)),
+      ].map(spokenSize),
+    ],
+    [
+      'the report',
+      ...[
+        heldBy(() => checkInstallation(larkspur.document, twoTowns, larkspur)),
+        heldBy(() => checkInstallation(large, twoTowns)),
+      ].map(spokenSize),
+    ],
   ])
 }

@@ -27,7 +27,11 @@ export async function compareTowns(): Promise<void> {
   ])
 }
 
-function row(title: string, [one, many]: readonly [number, number], speak: (value: number) => string): readonly string[] {
+function row(
+  title: string,
+  [one, many]: readonly [number, number],
+  speak: (value: number) => string,
+): readonly string[] {
   return [title, speak(one), speak(many), times(many / one)]
 }
 

@@ -21,7 +21,6 @@ export const rooms = [
 type Room = (typeof rooms)[number]
 
 const ownPackages: Readonly<Partial<Record<Room, readonly string[]>>> = {
-  network: ['graphology'],
   engine: ['json-rules-engine'],
   node: ['node:fs', 'commander', 'picocolors', 'yaml'],
 }
@@ -77,7 +76,6 @@ export const brokenFences: Readonly<Record<string, readonly Tree[]>> = {
   })),
   resolvable: [{ 'units/index.ts': "import './parse.js'" }, { 'units/index.ts': "import 'no-such-package'" }],
   'engine-owns-json-rules-engine': outside('judging', 'json-rules-engine'),
-  'network-owns-graphology': outside('facts', 'graphology'),
   'node-owns-the-machine': [
     ...outside('authoring', 'node:fs'),
     ...outside('units', 'fs'),

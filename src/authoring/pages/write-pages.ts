@@ -29,7 +29,7 @@ export function writePages({ rulebook, rules, meanings = builtInMeanings }: Page
       ({ written, rule }) => [`docs/rules/${rule.id}.md`, rulePage(written, rule, rulebook, meanings)] as const,
     ),
     [
-      'docs/rules/README.md',
+      'docs/rules/index.md',
       ruleIndex(
         known.map(({ rule }) => rule),
         rulebook,
