@@ -16,7 +16,7 @@ export { valueOf, type Value } from './value.js'
 export { readCondition } from './read-condition.js'
 export { valueReading } from './read-rule.js'
 export type { Authority, Demand, Effective, Exemption, Rule } from './rule.js'
-export type { BasisData, DemandData, OverlayData, RuleData, SourceData } from './rule-shape.js'
+export type { BasisData, DemandData, OverlayData, RuleData, SourceData } from './rule-data.js'
 export {
   overlayShape,
   ruleShape,

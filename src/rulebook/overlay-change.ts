@@ -5,7 +5,7 @@ import type { Condition } from './condition.js'
 import { allOf, effectiveCondition, type Overlay } from './overlay.js'
 import { readCondition } from './read-condition.js'
 import { valueReading } from './read-rule.js'
-import type { EffectiveData, OverlayData, RuleData, SourceData } from './rule-shape.js'
+import type { EffectiveData, OverlayData, RuleData, SourceData } from './rule-data.js'
 import type { Authority, Effective, Rule } from './rule.js'
 import type { ValueReading } from './value.js'
 

@@ -1,4 +1,4 @@
-import type { RuleData } from './rule-shape.js'
+import type { RuleData } from './rule-data.js'
 import type { ValueReading } from './value.js'
 
 /** Words that a text may use beside facts. */

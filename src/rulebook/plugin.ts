@@ -1,6 +1,6 @@
 import { choice, type KindSpec, type FamilySpec, type LeafField } from '../model/index.js'
 import { fact, type Answer, type Context, type FactHandle } from '../facts/index.js'
-import type { SourceData } from './rule-shape.js'
+import type { SourceData } from './rule-data.js'
 
 /** Content by the public contract: kinds, facts, checks, rules and their sources. */
 export interface Plugin {

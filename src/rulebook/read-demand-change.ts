@@ -3,7 +3,8 @@ import { checkShape } from './check-shape.js'
 import { appliesOf, effectiveOf, targetOf, type Change } from './overlay-change.js'
 import { checkText } from './placeholders.js'
 import { checkBasis, readMeasure, readRequirement } from './read-rule.js'
-import { demandChangeShape, type BasisData, type DemandChangeData, type OverlayData } from './rule-shape.js'
+import type { BasisData, DemandChangeData, OverlayData } from './rule-data.js'
+import { demandChangeShape } from './rule-shape.js'
 
 /** `demand`: the authority adds a demand of its own to a rule. */
 export function compileDemandChange(raw: unknown, change: Change): undefined {

@@ -2,7 +2,8 @@ import { nearestIn, type ProblemList, type Steps } from '../model/index.js'
 import { readCondition } from './read-condition.js'
 import { checkShape } from './check-shape.js'
 import { appliesOf, targetOf, type Change, type Target } from './overlay-change.js'
-import { exemptChangeShape, type ExemptChangeData } from './rule-shape.js'
+import type { ExemptChangeData } from './rule-data.js'
+import { exemptChangeShape } from './rule-shape.js'
 import type { Authority } from './rule.js'
 
 /** `exempt`: the authority lets demands go, with a citation. */

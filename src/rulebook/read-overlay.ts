@@ -5,7 +5,8 @@ import type { Change, Compiling, Found, OverlayReading } from './overlay-change.
 import { compileAdd } from './read-added-rule.js'
 import { compileDemandChange } from './read-demand-change.js'
 import { compileExempt } from './read-exemption.js'
-import { overlayShape, type OverlayData } from './rule-shape.js'
+import type { OverlayData } from './rule-data.js'
+import { overlayShape } from './rule-shape.js'
 import type { Authority } from './rule.js'
 
 export interface OverlayRead {

@@ -1,12 +1,23 @@
 import * as z from 'zod/mini'
 import { phases } from '../model/index.js'
+import type {
+  AddChangeData,
+  BasisData,
+  DemandChangeData,
+  DemandData,
+  EffectiveData,
+  ExemptChangeData,
+  OverlayData,
+  RuleData,
+  SourceData,
+} from './rule-data.js'
 import { grounds, natures, severities } from './severity.js'
 
 const words = z.string()
 const anything = z.unknown()
 
 /** Where a demand comes from: which source, which clause of which edition, on what ground, and whether the text was read. */
-export const basisShape = z.strictObject({
+export const basisShape: z.ZodMiniType<BasisData> = z.strictObject({
   source: words,
   clause: z.optional(words),
   edition: z.optional(words),
@@ -16,7 +27,7 @@ export const basisShape = z.strictObject({
 
 const sayShape = z.strictObject({ fail: words })
 
-export const demandShape = z.strictObject({
+export const demandShape: z.ZodMiniType<DemandData> = z.strictObject({
   id: words,
   severity: z.enum(severities),
   when: z.optional(anything),
@@ -28,7 +39,7 @@ export const demandShape = z.strictObject({
   basis: z.array(basisShape).check(z.minLength(1)),
 })
 
-export const ruleShape = z.strictObject({
+export const ruleShape: z.ZodMiniType<RuleData> = z.strictObject({
   title: words,
   subject: words,
   from: z.optional(z.enum(phases)),
@@ -43,13 +54,13 @@ export const ruleShape = z.strictObject({
   examples: z.optional(z.array(z.record(words, anything))),
 })
 
-export const sourceShape = z.strictObject({
+export const sourceShape: z.ZodMiniType<SourceData> = z.strictObject({
   title: words,
   family: z.enum(['residential', 'mechanical', 'fuel-gas', 'plumbing', 'electrical', 'none']),
   note: z.optional(words),
 })
 
-const effectiveShape = z.strictObject({
+const effectiveShape: z.ZodMiniType<EffectiveData> = z.strictObject({
   from: z.optional(words),
   until: z.optional(words),
   by: z.enum(['applicationDate', 'installedOn']),
@@ -65,7 +76,7 @@ const citation = {
   basis: z.optional(z.array(basisShape)),
 }
 
-export const demandChangeShape = z.strictObject({
+export const demandChangeShape: z.ZodMiniType<DemandChangeData> = z.strictObject({
   demand: words,
   id: z.optional(words),
   severity: z.enum(severities),
@@ -76,21 +87,21 @@ export const demandChangeShape = z.strictObject({
   ...citation,
 })
 
-export const exemptChangeShape = z.strictObject({
+export const exemptChangeShape: z.ZodMiniType<ExemptChangeData> = z.strictObject({
   exempt: words,
   of: z.optional(z.array(words)),
   ...citation,
   nature: z.optional(z.enum(natures)),
 })
 
-export const addChangeShape = z.strictObject({
+export const addChangeShape: z.ZodMiniType<AddChangeData> = z.strictObject({
   add: anything,
   effective: z.optional(effectiveShape),
   nature: z.enum(natures),
   clause: z.optional(words),
 })
 
-export const overlayShape = z.strictObject({
+export const overlayShape: z.ZodMiniType<OverlayData> = z.strictObject({
   overlay: words,
   authority: z.strictObject({ name: words, layer: z.enum(['state', 'town', 'utility', 'insurer', 'house']) }),
   written: z.strictObject({
@@ -110,13 +121,3 @@ export const overlayShape = z.strictObject({
   sources: z.optional(z.record(words, sourceShape)),
   changes: z.array(anything),
 })
-
-export type BasisData = z.infer<typeof basisShape>
-export type DemandData = z.infer<typeof demandShape>
-export type RuleData = z.infer<typeof ruleShape>
-export type SourceData = z.infer<typeof sourceShape>
-export type DemandChangeData = z.infer<typeof demandChangeShape>
-export type ExemptChangeData = z.infer<typeof exemptChangeShape>
-export type AddChangeData = z.infer<typeof addChangeShape>
-export type OverlayData = z.infer<typeof overlayShape>
-export type EffectiveData = z.infer<typeof effectiveShape>

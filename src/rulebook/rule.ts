@@ -1,6 +1,6 @@
 import type { Phase, Place } from '../model/index.js'
 import type { Condition } from './condition.js'
-import type { BasisData } from './rule-shape.js'
+import type { BasisData } from './rule-data.js'
 import type { Nature, Severity } from './severity.js'
 
 /** Who puts a demand: a rule set, or an authority through its overlay. */

@@ -1,7 +1,7 @@
 import type { Catalogue } from '../facts/index.js'
 import type { Model, Problem } from '../model/index.js'
 import type { Authority, Rule } from './rule.js'
-import type { SourceData } from './rule-shape.js'
+import type { SourceData } from './rule-data.js'
 
 /** Rule sets, plugins and overlays, compiled once. Frozen, printable, knows no house. */
 export interface Rulebook {
