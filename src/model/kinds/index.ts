@@ -57,6 +57,7 @@ export {
   fuel,
   fuelType,
   heatingFluid,
+  installation,
   jurisdiction,
   site,
   water,
