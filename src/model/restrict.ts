@@ -31,25 +31,21 @@ interface Restricting {
   readonly isKept: (id: string) => boolean
 }
 
+// Plain loops: a house has hundreds of entries, and a photo is asked for on every check.
 function restrictThing(thing: Thing, { keep, isKept, leaves }: Restricting): Thing {
-  const entries = Object.fromEntries(
-    Object.entries(thing.entries).flatMap(([name, entry]) => {
-      const refers = isReference(leaves.get(thing.kind.name)?.get(name))
-      const left = keep.entry(entry, thing) ? restrictEntry(entry, refers ? isKept : always) : undefined
-      return left === undefined ? [] : [[name, left] as const]
-    }),
-  )
-  const parts = Object.fromEntries(
-    Object.entries(thing.parts).map(
-      ([name, list]) => [name, restrictParts(list, thing, { keep, isKept, leaves })] as const,
-    ),
-  )
-  return {
-    ...thing,
-    entries,
-    parts,
-    ...(thing.path === undefined ? {} : { path: thing.path.map((item) => restrictItem(item, isKept)) }),
+  const fields = leaves.get(thing.kind.name)
+  const entries: Record<string, Entry> = {}
+  for (const name of Object.keys(thing.entries)) {
+    const entry = thing.entries[name]
+    if (entry === undefined || !keep.entry(entry, thing)) continue
+    const left = isReference(fields?.get(name)) ? restrictEntry(entry, isKept) : entry
+    if (left !== undefined) entries[name] = left
   }
+  const parts: Record<string, PartList> = {}
+  for (const [name, list] of Object.entries(thing.parts))
+    parts[name] = restrictParts(list, thing, { keep, isKept, leaves })
+  const path = thing.path === undefined ? {} : { path: thing.path.map((item) => restrictItem(item, isKept)) }
+  return { ...thing, entries, parts, ...path }
 }
 
 function restrictEntry(entry: Entry, isKept: (id: string) => boolean): Entry | undefined {
@@ -70,8 +66,6 @@ function restrictParts(list: PartList, owner: Thing, { keep, isKept }: Restricti
 function restrictItem(item: PathItem, isKept: (id: string) => boolean): PathItem {
   return item.type === 'unknown' || isKept(item.component) ? item : { type: 'unknown' }
 }
-
-const always = (): boolean => true
 
 function isReference(field: LeafField | undefined): boolean {
   return field?.type === 'reference' || (field?.type === 'list' && field.of.type === 'reference')

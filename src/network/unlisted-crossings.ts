@@ -8,6 +8,7 @@ export interface Crossing {
 
 /** Where an unlisted component may lead from one group of media into another. */
 export function unlistedCrossings(installation: Installation): readonly Crossing[] {
+  if (isListedWhole('all', installation.total, installation)) return []
   return [...installation.model.kinds.values()].flatMap((kind) => {
     const crossings = crossingsOf(kind)
     return crossings.length > 0 && mayBeMore(kind, installation) ? crossings : []
@@ -30,13 +31,15 @@ function groupsOf(kind: KindSpec, port: string): readonly string[] {
 }
 
 /** Whether no stated count says that all of a kind are listed. */
-function mayBeMore(kind: KindSpec, { counts, ofKind, total, model }: Installation): boolean {
-  const isListedWhole = (name: string, listed: number): boolean => {
-    const value = counts.get(name)?.value
-    return value?.type === 'quantity' && listed >= value.high
-  }
+function mayBeMore(kind: KindSpec, installation: Installation): boolean {
+  const { ofKind, model } = installation
   const listedAs = (name: string): number =>
     (model.kindsIn.get(name) ?? []).reduce((sum, each) => sum + (ofKind.get(each)?.length ?? 0), 0)
   const names = [kind.name, ...kind.families.map((family) => family.name)]
-  return !isListedWhole('all', total) && !names.some((name) => isListedWhole(name, listedAs(name)))
+  return !names.some((name) => isListedWhole(name, listedAs(name), installation))
+}
+
+function isListedWhole(name: string, listed: number, { counts }: Installation): boolean {
+  const value = counts.get(name)?.value
+  return value?.type === 'quantity' && listed >= value.high
 }

@@ -31,8 +31,12 @@ export async function compareEngines(): Promise<void> {
     stockGathering: () => runStock(stockRuns(book, fresh(), 'when asked')),
   })
   const demands = demandsIn(verdicts)
+  const open = demands.filter(({ verdict }) => verdict === 'undecided').length
   const kept = demands.filter(({ verdict }) => verdict === 'pass' || verdict === 'not-applicable').length
-  const title = `Larkspur Lane: ${installation.total} things, ${verdicts.length} verdicts from ${demands.length} demands; kept: ${kept} by the core, ${await runStock(ready)} by the stock engine`
+  const title = `Larkspur Lane: ${installation.total} things, ${verdicts.length} verdicts from ${demands.length} demands`
+  console.log(
+    `\nThe core keeps ${kept} demands and cannot tell ${open}; the stock engine keeps ${await runStock(ready)}.`,
+  )
   const row = (name: string, spent: number, against: number): readonly string[] => [
     name,
     spokenTime(spent),

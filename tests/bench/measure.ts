@@ -25,13 +25,13 @@ export function median(numbers: readonly number[]): number {
   return sorted[Math.floor(sorted.length / 2)] ?? Number.NaN
 }
 
-/** Bytes that stay on the heap as long as what is made is held; what is made along with the first one is not counted. */
-export function heldBy(make: Work): number {
-  const first = make()
+/** Bytes that stay on the heap for each of so many copies, as long as they are held. */
+export function heldBy(copies: number, make: Work): number {
+  const warm = make()
   const before = settledHeap()
-  const made = make()
+  const made = Array.from({ length: copies }, make)
   const held = settledHeap() - before
-  return made === first ? Number.NaN : held
+  return made.includes(warm) ? Number.NaN : held / copies
 }
 
 /** Calls that fill one batch; finding out warms the work up. */
@@ -40,8 +40,9 @@ async function callsFor(work: Work): Promise<number> {
   return Math.max(1, Math.ceil(batchTime / (await perCall(Math.max(1, few), work))))
 }
 
-/** Microseconds of processor time for one call. What is a promise is awaited. */
+/** Microseconds of processor time for one call, without the garbage of others. What is a promise is awaited. */
 async function perCall(calls: number, work: Work): Promise<number> {
+  collectGarbage()
   const start = process.cpuUsage()
   for (let call = 0; call < calls; call += 1) {
     const made = work()
@@ -52,7 +53,11 @@ async function perCall(calls: number, work: Work): Promise<number> {
 }
 
 function settledHeap(): number {
-  if (globalThis.gc === undefined) throw new Error('Run with --expose-gc.')
-  for (let times = 0; times < 3; times += 1) globalThis.gc()
+  for (let times = 0; times < 3; times += 1) collectGarbage()
   return process.memoryUsage().heapUsed
+}
+
+function collectGarbage(): void {
+  if (globalThis.gc === undefined) throw new Error('Run with --expose-gc.')
+  globalThis.gc()
 }

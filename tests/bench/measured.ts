@@ -1,9 +1,11 @@
 import { compareEngines } from './engines.js'
 import { measureGrowth } from './growth.js'
+import { measureManyOfOne } from './many-of-one.js'
 import { measureMemory } from './memory.js'
 import { compareTowns } from './towns.js'
 
 await compareEngines()
 await measureGrowth()
+await measureManyOfOne()
 await compareTowns()
 measureMemory()

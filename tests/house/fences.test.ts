@@ -21,7 +21,8 @@ describe('the fences of src', () => {
 
   it('enclose every folder', () => {
     const folders = readdirSync('src', { withFileTypes: true }).filter((item) => item.isDirectory())
-    expect(folders.map(({ name }) => name).toSorted()).toEqual(rooms.toSorted())
+    const known: readonly string[] = rooms
+    expect(folders.map(({ name }) => name).filter((name) => !known.includes(name))).toEqual([])
   })
 
   it('are told, with their reasons, in DEVELOPERS.md', () => {

@@ -226,7 +226,7 @@ type ExportedNames = {
 }[keyof Exported]
 type Items = 'line' | 'zone' | 'space' | 'fixture' | 'state' | 'reading' | 'test' | 'evidence'
 type Singletons = 'site' | 'building' | 'water' | 'fuel' | 'heatingFluid' | 'jurisdiction'
-type NotComponents = Items | Singletons | 'ventTableRow' | 'ventFitting' | 'opening'
+type NotComponents = Items | Singletons | 'installation' | 'ventTableRow' | 'ventFitting' | 'opening'
 
 const reservedKeys = ['id', 'kind', 'name', 'standing', 'evidence', 'medium', 'path']
 const shortenings = ['temp', 'press', 'vol', 'qty', 'max', 'min', 'dia', 'len', 'ref', 'num', 'elev', 'cap', 'spec']
