@@ -1,6 +1,7 @@
 import { spawnSync } from 'node:child_process'
 import { mkdirSync, mkdtempSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
 import { build } from 'tsup'
 import { measurePackage } from './package-size.js'
 
@@ -16,7 +17,7 @@ try {
 
 /** What is measured is built first, as it is published: run from its sources it would be slowed by the translation. */
 async function measureBuilt(): Promise<void> {
-  const entry = { measured: 'tests/bench/measured.ts' }
+  const entry = { measured: fileURLToPath(import.meta.resolve('./measured.ts')) }
   await build({ config: false, entry, outDir: folder, format: 'esm', target: 'node20', treeshake: true, silent: true })
   const { status } = spawnSync(process.execPath, ['--expose-gc', join(folder, 'measured.js')], { stdio: 'inherit' })
   if (status !== 0) throw new Error(`measured.js ended with ${status ?? 'a signal'}`)

@@ -191,6 +191,8 @@ function readItem(kind: KindSpec, raw: unknown, steps: Steps, reading: Reading):
       ? `"${id}" is a word with a meaning of its own.`
       : `A ${kind.spoken} needs an id of letters, digits and "-", beginning with a letter.`
     problems.add('bad-id', [...steps, 'id'], why, { received: id === '' ? 'nothing' : id })
+    // Read all the same, so that its other mistakes are told in the same run.
+    readThing(id, kind, raw, { model, problems, steps })
     return []
   })
 }

@@ -191,6 +191,13 @@ describe('reading', () => {
     expect(() => readInstallation(document, model)).toThrow(/4 problems in the document/)
   })
 
+  it('tells the mistakes of a thing whose id is wrong too', () => {
+    expect(problemsOf({ components: [{ id: 'B 1', kind: 'boiler', mawp: '30' }] })).toEqual([
+      'bad-id /components/0/id',
+      'unreadable-quantity /components/0/mawp -> 30 psi',
+    ])
+  })
+
   it('keeps what begins with x-', () => {
     expect(problemsOf({ 'x-job': '12', ...boiler({ 'x-note': 'words' }) })).toEqual([])
   })
