@@ -20,5 +20,6 @@ export const quantityWords: Readonly<Record<QuantityName, { readonly spoken: str
   energyPerVolume: { spoken: 'heating value', example: '1025 Btu/ft3' },
   mass: { spoken: 'mass', example: '20 lb' },
   voltage: { spoken: 'voltage', example: '24 V' },
+  concentration: { spoken: 'concentration', example: '42 ppm' },
   current: { spoken: 'current', example: '0.5 A' },
 }

@@ -1,7 +1,12 @@
 import type { FactHandle } from '../facts/index.js'
+import { airFreeMonoxide } from './air-free-monoxide.js'
+import { applianceInput } from './appliance-input.js'
+import { carbonDioxideGap } from './carbon-dioxide-gap.js'
+import { lineCarries } from './line-carries.js'
 import { acidReachesMetalDrain } from './acid-reaches-metal-drain.js'
 import { coldSideClosed } from './cold-side-closed.js'
 import { condensateTreated } from './condensate-treated.js'
+import { emergencySwitches } from './emergency-switches.js'
 import { equivalentLength } from './equivalent-length.js'
 import { linkedAlarms } from './linked-alarms.js'
 import { load } from './load.js'
@@ -27,6 +32,10 @@ export const builtInFacts: readonly FactHandle[] = Object.freeze([
   longestAllowed,
   load,
   linkedAlarms,
+  applianceInput,
+  airFreeMonoxide,
+  carbonDioxideGap,
+  emergencySwitches,
 ])
 
 /** Derived answers in words that the package brings along. */
@@ -40,4 +49,5 @@ export const builtInChecks: readonly FactHandle[] = Object.freeze([
   coldSideClosed,
   potableExpansion,
   treated,
+  lineCarries,
 ])

@@ -14,11 +14,13 @@ import type { CondensateTrapWritten } from './kinds/condensate-trap.js'
 import type { ControlPanelWritten } from './kinds/control-panel.js'
 import type { DirtSeparatorWritten } from './kinds/dirt-separator.js'
 import type { DrainReceptorWritten } from './kinds/drain-receptor.js'
+import type { EmergencySwitchWritten } from './kinds/emergency-switch.js'
 import type { EvidenceWritten } from './kinds/evidence.js'
 import type { ExpansionTankWritten } from './kinds/expansion-tank.js'
 import type { FillValveWritten } from './kinds/fill-valve.js'
 import type { FinTubeWritten } from './kinds/fin-tube.js'
 import type { FixtureWritten } from './kinds/fixture.js'
+import type { GasConnectorWritten } from './kinds/gas-connector.js'
 import type { HeaderWritten } from './kinds/header.js'
 import type { IndirectTankWritten } from './kinds/indirect-tank.js'
 import type { IsolationValveWritten } from './kinds/isolation-valve.js'
@@ -96,6 +98,8 @@ export type ComponentWritten =
   | ThermostatWritten
   | ControlPanelWritten
   | CoAlarmWritten
+  | EmergencySwitchWritten
+  | GasConnectorWritten
 
 /**
  * An installation document as people and apps write it: plain text values, each with its own unit.

@@ -20,6 +20,7 @@ export const writtenLike: Readonly<Record<QuantityName, string>> = {
   energyPerVolume: '1,025 Btu/ft3',
   mass: '10 lb',
   voltage: '24 V',
+  concentration: '42 ppm',
   current: '3 A',
 }
 

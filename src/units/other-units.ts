@@ -2,6 +2,7 @@ import { ounce, pound } from './conversion-factors.js'
 import { caseSensitiveUnit, measuredQuantity, printedIn, unit } from './measured-quantity.js'
 
 const percent = unit('%', 0.01, ['percent', 'pct'])
+const partsPerMillion = unit('ppm', 1e-6)
 const pounds = unit('lb', pound, ['lbs', 'pound', 'pounds'])
 const kilograms = unit('kg', 1)
 const volts = unit('V', 1, ['volt', 'volts', 'VAC', 'VDC'])
@@ -14,6 +15,13 @@ export const otherUnits = Object.freeze({
     suggested: percent,
     least: 0,
     printed: { ip: [printedIn(percent, 1)], si: [printedIn(percent, 1)] },
+  }),
+  concentration: measuredQuantity({
+    spoken: 'a concentration',
+    units: [partsPerMillion],
+    suggested: partsPerMillion,
+    least: 0,
+    printed: { ip: [printedIn(partsPerMillion, 0)], si: [printedIn(partsPerMillion, 0)] },
   }),
   mass: measuredQuantity({
     spoken: 'a mass',

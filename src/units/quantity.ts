@@ -19,6 +19,7 @@ export const quantityNames = Object.freeze([
   'mass',
   'voltage',
   'current',
+  'concentration',
 ] as const)
 
 /**
@@ -39,6 +40,7 @@ export const quantityNames = Object.freeze([
  * | slope | m of fall per m of run |
  * | energyPerVolume | J/m3 |
  * | mass, voltage, current | kg, V, A |
+ * | concentration | 1 (42 ppm is 0.000042) |
  */
 export type QuantityName = (typeof quantityNames)[number]
 

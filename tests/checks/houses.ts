@@ -28,6 +28,7 @@ const parts = (two: fc.Arbitrary<readonly Written[]>): fc.Arbitrary<unknown> =>
 const boiler = thing('B1', 'boiler', {
   capped: fc.subarray(['supply', 'flue', 'gas', 'intake']).map((ports) => ports.filter((port) => port !== 'supply')),
   ventTable: parts(fc.tuple(ventRow('2'), ventRow('3'))),
+  input: value('75000 Btu/h'),
 })
 
 const components = fc.tuple(
@@ -64,6 +65,7 @@ const components = fc.tuple(
     straightLength: value('38 ft'),
     fittings: parts(fc.tuple(bends('one'), bends('other'))),
   }),
+  thing('VT1', 'ventTermination', { run: value('VR1') }),
   thing('TX1', 'transformer', { feeds: fc.subarray(['ZV1', 'ZV2', 'TH1', 'unknown']) }),
   thing('ZV1', 'zoneValve', { ...part, power: value('7.68 VA') }),
   thing('ZV2', 'zoneValve', { ...part, power: value('7.68 VA', '20 VA') }),
@@ -129,6 +131,15 @@ const fluid = fc.record({
   additives: fc.subarray(['inhibitor', 'unknown']),
 })
 
+const readings = fc.tuple(
+  fc.record({
+    id: fc.constant('RD1'),
+    oxygen: value('4.8 %', '0 %'),
+    carbonDioxide: value('9.1 %'),
+    carbonMonoxide: value('42 ppm', '0 ppm'),
+  }),
+)
+
 /** Houses in which much is known, drawn and counted, and some is not. Nothing contradicts itself. */
 export const houses: fc.Arbitrary<Written> = fc
   .record({
@@ -136,6 +147,7 @@ export const houses: fc.Arbitrary<Written> = fc
     lines,
     counts,
     states,
+    readings,
     heatingFluid: fluid,
     water: fc.record({ meterCheck: value('yes', 'no') }),
   })
@@ -143,6 +155,9 @@ export const houses: fc.Arbitrary<Written> = fc
     ...house,
     installation: '1',
     spaces: [{ id: 'hall' }, { id: 'cellar' }],
-    complete: { ...some, all: all === 'unknown' ? all : String(house.components.length + house.lines.length + 2) },
+    complete: {
+      ...some,
+      all: all === 'unknown' ? all : String(house.components.length + house.lines.length + house.readings.length + 2),
+    },
   }))
   .filter((house) => factsOf(house).contradictions.length === 0)

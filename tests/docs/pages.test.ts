@@ -46,7 +46,9 @@ describe('the README', () => {
 
   it('names every topic of the rules', () => {
     const [, today = ''] = readme.split('## What it asks today')
-    expect(foldersIn('rules').filter((topic) => !today.includes(topic.replace('-', ' ')))).toEqual([])
+    expect(
+      foldersIn('rules').filter((topic) => !today.includes(topic.replace('-', ' ')) && !today.includes(topic)),
+    ).toEqual([])
   })
 
   it('warns of what can kill', () => {

@@ -155,7 +155,7 @@ describe('the built-in kinds together', () => {
 
   it('count references at what they refer to', () => {
     const countsAt = (name: string) => model.inverse.get(name)?.map(({ countedAs }) => countedAs)
-    expect(countsAt('boiler')).toEqual(['reliefs', 'ventRuns'])
+    expect(countsAt('boiler')).toEqual(['reliefs', 'ventRuns', 'neutralizers', 'gasConnectors'])
     expect(countsAt('chimneyFlue')).toEqual(['appliances'])
     expect(countsAt('space')).toEqual(['coAlarms'])
     expect(countsAt('thermostat')).toEqual(['transformers'])

@@ -19,13 +19,18 @@ const units: Readonly<Record<string, readonly [string, number]>> = {
   'Btu/h': ['Btu/h', 1],
   gal: ['gallon', 1],
   gpm: ['gpm', 1],
+  'in wc': ['psi', 249.08891 / 6894.757293168],
+  'in/ft': ['inch a foot', 1],
+  min: ['minute', 1],
+  ppm: ['part a million', 1],
+  '%': ['percent', 1],
 }
 
 /** Reads an amount with this file's own small table of units, so that the units room is held against something else. */
 export function amountOf(text: string): Range | undefined {
   const day = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text)
   if (day !== null) return exactly(dayNumber(Number(day[1]), Number(day[2]), Number(day[3])))
-  const match = /^([\d.,/-]+) ?([A-Za-z/]*2?)$/.exec(text)
+  const match = /^(-?[\d.,/-]+) ?([A-Za-z/%]*2?(?: wc)?)$/.exec(text)
   const unit = units[match?.[2] ?? 'none']
   const number = numberOf(match?.[1] ?? '')
   if (unit === undefined && match?.[2] !== undefined && number !== undefined)
@@ -53,7 +58,13 @@ function dayNumber(year: number, month: number, day: number): number {
 
 /** `12`, `3/4`, `1-1/4`, `143,000`. */
 function numberOf(text: string): number | undefined {
-  const [whole = '', fraction] = text.includes('-') ? text.split('-') : text.includes('/') ? ['0', text] : [text]
+  const [whole = '', fraction] = text.startsWith('-')
+    ? [text]
+    : text.includes('-')
+      ? text.split('-')
+      : text.includes('/')
+        ? ['0', text]
+        : [text]
   const [over = '0', under = '1'] = (fraction ?? '0/1').split('/')
   const value = Number(whole.replaceAll(',', '')) + Number(over) / Number(under)
   return whole === '' || Number.isNaN(value) ? undefined : value

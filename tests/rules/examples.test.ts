@@ -8,7 +8,7 @@ import {
   runExamples,
   type ExampleVerdict,
 } from '../../src/authoring/index.js'
-import { problemList } from '../../src/model/index.js'
+import { isMap, problemList } from '../../src/model/index.js'
 import { rulebookOf, written, writtenRules } from './base-rules.js'
 import { evaluate } from './evaluator.js'
 
@@ -16,6 +16,11 @@ const base = rulebookOf(writtenRules)
 
 function told(came: ExampleVerdict): string {
   return came.ok ? printExpected(came.verdict) : came.error
+}
+
+/** A rule without demands of its own is there for towns to adopt; it can only not apply. */
+function adopted(data: unknown): boolean {
+  return isMap(data) && Array.isArray(data.demands) && data.demands.length === 0
 }
 
 it('can read everything that is written', () => {
@@ -26,7 +31,7 @@ it('can read everything that is written', () => {
 describe.each(writtenRules)('$id', (rule) => {
   it('comes to what its examples say', () => {
     const runs = runExamples(rule, base)
-    expect(runs.length).toBeGreaterThan(2)
+    expect(runs.length).toBeGreaterThan(adopted(rule.data) ? 0 : 2)
     expect(runs.filter((run) => !run.agrees).map((run) => run.message)).toEqual([])
   })
 
@@ -42,7 +47,7 @@ describe.each(writtenRules)('$id', (rule) => {
   it('comes to what the book says beside every limit and without every given fact', () => {
     const compiled = base.rulesById.get(rule.id)!
     const neighbors = neighborsOf(rule, base)
-    expect(neighbors.length).toBeGreaterThan(2)
+    expect(neighbors.length).toBeGreaterThan(adopted(rule.data) ? -1 : 2)
     const ours = neighbors.map(({ name, facts }) => `${name}: ${told(judgeGiven(base, compiled, facts))}`)
     expect(ours).toEqual(neighbors.map(({ name, facts }) => `${name}: ${printExpected(evaluate(rule.data, facts))}`))
   })

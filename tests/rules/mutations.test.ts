@@ -7,6 +7,9 @@ import { coarseMutants, fineMutants, type Mutant } from './mutations.js'
 
 const base = rulebookOf(writtenRules)
 
+// A rule without demands of its own can be read in no wrong way.
+const demanding = writtenRules.filter(({ id }) => (base.rulesById.get(id)?.demands.length ?? 0) > 0)
+
 /** The rulebook with the wrong reading; nothing where the loader refuses it. */
 function openMutant(id: string, { data }: Mutant): Rulebook | undefined {
   const opened = tryOpenRulebook({ ruleSets: [{ ...foundation, rules: { [id]: data } }] })
@@ -43,7 +46,7 @@ function survivorsBeside(id: string, data: unknown, mutants: readonly Mutant[]):
   return unnoticed.map(({ name }) => name)
 }
 
-describe.each(writtenRules)('a wrong reading of $id', ({ id, data }) => {
+describe.each(demanding)('a wrong reading of $id', ({ id, data }) => {
   it('fails an example', () => {
     expect(coarseMutants(data).length).toBeGreaterThan(3)
     expect(survivors(id, data, coarseMutants(data))).toEqual([])

@@ -1,4 +1,4 @@
-import { choice, yesNo } from '../field.js'
+import { choice, quantity, yesNo } from '../field.js'
 import { kind } from '../kind.js'
 import type { WrittenOf } from '../written.js'
 
@@ -21,6 +21,10 @@ export const backflowPreventer = kind('backflowPreventer', {
     }),
     /** Whether its vent or relief port drains through an air gap. */
     ventAirGap: yesNo,
+    /** Height of its lowest part above the floor; inches, zero or more. */
+    heightAboveFloor: quantity('length'),
+    /** Whether a certified tester has tested it since it was put in, at most a year ago. */
+    testCurrent: yesNo,
   },
 })
 

@@ -41,6 +41,67 @@ export const boiler = kind('boiler', {
     sealedCombustion: yesNo,
     /** What it heats. */
     serves: choice({ heating: 'heating only', 'heating-and-hot-water': 'heating and hot water' }),
+    /** How the heat exchanger is built; makers of coil and water-tube boilers may accept flow sensing. */
+    construction: choice({
+      'fire-tube': 'fire-tube',
+      'water-tube': 'water-tube',
+      coil: 'coil',
+      'cast-iron-sections': 'cast-iron sections',
+    }),
+    /** What stops the burner when water runs short. */
+    lowWaterProtection: choice({
+      probe: 'low-water probe',
+      float: 'low-water float',
+      'flow-sensing': 'flow sensing',
+      missing: 'nothing',
+    }),
+    /** How low-water protection comes back: by hand or by itself. */
+    lowWaterReset: choice({ manual: 'manual reset', automatic: 'automatic reset' }),
+    /** Whether the high limit was made to stop the burner at start-up. */
+    highLimitProved: yesNo,
+    /** How the outdoor reset of the boiler stands. */
+    outdoorReset: choice({ enabled: 'enabled', disabled: 'switched off', missing: 'not there' }),
+    /** Whether the maker asks for an inhibitor in the heating water. */
+    inhibitorWanted: yesNo,
+    /** Whether it has an electrical circuit of its own. */
+    ownCircuit: yesNo,
+    /** Whether a service switch stands in sight of it. */
+    switchInSight: yesNo,
+    /** Whether line and neutral are on their own terminals. */
+    polarity: choice({ correct: 'correct', reversed: 'line and neutral reversed' }),
+    /** What calls it: a contact without voltage of its own, or one that brings voltage. */
+    controlContact: choice({ dry: 'dry contact', powered: 'contact with a voltage of its own' }),
+    /** Distance along the pipe to its gas shutoff valve; feet, zero or more. */
+    gasShutoffDistance: quantity('length'),
+    /** Whether a sediment trap stands between the shutoff valve and the gas inlet. */
+    gasSedimentTrap: yesNo,
+    /** Whether a rigid gas connection has a union. */
+    gasUnion: yesNo,
+    /** Lowest gas inlet pressure that the maker allows while it fires; inches of water column. */
+    minimumInletPressure: quantity('pressure'),
+    /** Highest gas inlet pressure that the maker allows; inches of water column. */
+    maximumInletPressure: quantity('pressure'),
+    /** Gas inlet pressure with every appliance firing; inches of water column. */
+    inletPressureAllOn: quantity('pressure'),
+    /** Gas inlet pressure with nothing firing; inches of water column. */
+    inletPressureStatic: quantity('pressure'),
+    /** How it was made fit for its gas. */
+    gasConversion: choice({
+      factory: 'made for this gas',
+      'kit-with-label': 'converted by kit, labelled',
+      'kit-without-label': 'converted by kit, no label',
+      missing: 'not converted',
+    }),
+    /** Least distance to what can burn that the maker asks for; inches, zero or more. */
+    clearanceWanted: quantity('length'),
+    /** Least distance to what can burn as it stands; inches, zero or more. */
+    clearance: quantity('length'),
+    /** Depth of free floor in front of it; inches, zero or more. */
+    serviceDepth: quantity('length'),
+    /** Whether the maker's manual was left at it. */
+    manualLeft: yesNo,
+    /** Whether a diagram of its controls was left at it. */
+    controlDiagramLeft: yesNo,
   },
   parts: { ventTable: ventTableRow },
 })

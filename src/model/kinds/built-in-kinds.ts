@@ -15,11 +15,13 @@ import { condensateTrap } from './condensate-trap.js'
 import { controlPanel } from './control-panel.js'
 import { dirtSeparator } from './dirt-separator.js'
 import { drainReceptor } from './drain-receptor.js'
+import { emergencySwitch } from './emergency-switch.js'
 import { evidence } from './evidence.js'
 import { expansionTank } from './expansion-tank.js'
 import { fillValve } from './fill-valve.js'
 import { finTube } from './fin-tube.js'
 import { fixture } from './fixture.js'
+import { gasConnector } from './gas-connector.js'
 import { header } from './header.js'
 import { indirectTank } from './indirect-tank.js'
 import { isolationValve } from './isolation-valve.js'
@@ -89,6 +91,8 @@ export const builtInKinds: readonly KindSpec[] = Object.freeze([
   thermostat,
   controlPanel,
   coAlarm,
+  emergencySwitch,
+  gasConnector,
   line,
   zone,
   space,

@@ -15,6 +15,8 @@ export const chimneyFlue = kind('chimneyFlue', {
     height: quantity('length'),
     /** Whether one or more sides of the chimney stand outdoors below the roof. */
     exterior: yesNo,
+    /** How many unused inlets stand open into it; a whole number from 0. */
+    openInlets: quantity('count'),
   },
 })
 

@@ -1,3 +1,4 @@
+import { choice } from '../field.js'
 import { kind } from '../kind.js'
 import type { WrittenOf } from '../written.js'
 
@@ -8,7 +9,14 @@ export const condensatePump = kind('condensatePump', {
   ports: { in: 'condensate', out: 'condensate' },
   through: ['in', 'out'],
   ways: [{ between: ['in', 'out'], closes: 'never', checks: true }],
-  fields: {},
+  fields: {
+    /** What its overflow switch stops when the pump fails. */
+    overflowStops: choice({
+      burner: 'the burner',
+      'alarm-only': 'nothing, it only sounds an alarm',
+      'not-wired': 'nothing, it is not wired',
+    }),
+  },
 })
 
 export interface CondensatePumpWritten extends WrittenOf<typeof condensatePump> {}

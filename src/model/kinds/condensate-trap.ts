@@ -1,3 +1,4 @@
+import { yesNo } from '../field.js'
 import { kind } from '../kind.js'
 import type { WrittenOf } from '../written.js'
 
@@ -8,7 +9,10 @@ export const condensateTrap = kind('condensateTrap', {
   ports: { in: 'condensate', out: 'condensate' },
   through: ['in', 'out'],
   ways: [{ between: ['in', 'out'], closes: 'never' }],
-  fields: {},
+  fields: {
+    /** Whether it was filled with water before the first firing. */
+    filled: yesNo,
+  },
 })
 
 export interface CondensateTrapWritten extends WrittenOf<typeof condensateTrap> {}

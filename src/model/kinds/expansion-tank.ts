@@ -1,5 +1,5 @@
 import { pressurePart } from '../families.js'
-import { quantity, yesNo } from '../field.js'
+import { choice, quantity, yesNo } from '../field.js'
 import { kind } from '../kind.js'
 import type { WrittenOf } from '../written.js'
 
@@ -17,6 +17,10 @@ export const expansionTank = kind('expansionTank', {
     precharge: quantity('pressure'),
     /** Whether the charge was read with no water pressure on the tank; otherwise the gauge reads the system. */
     prechargeWaterSideEmpty: yesNo,
+    /** How it keeps air and water apart. */
+    type: choice({ diaphragm: 'diaphragm or bladder', 'air-cushion': 'air cushion on the water' }),
+    /** What carries its filled weight. */
+    support: choice({ bracket: 'bracket or strap', floor: 'floor', pipe: 'the pipe it hangs on' }),
   },
 })
 

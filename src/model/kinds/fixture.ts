@@ -1,4 +1,4 @@
-import { choice, quantity, reference } from '../field.js'
+import { choice, quantity, reference, yesNo } from '../field.js'
 import { kind } from '../kind.js'
 import type { ItemWritten } from '../written.js'
 
@@ -22,6 +22,14 @@ export const fixture = kind('fixture', {
     hotWater: quantity('temperature'),
     /** The space in which it stands. */
     space: reference('space'),
+    /** Where its hot water is stored. */
+    supply: reference(['indirectTank', 'waterHeater'], { countedAs: 'fixtures' }),
+    /** Whether all its hot water passes a mixing valve. */
+    tempered: yesNo,
+    /** Whether a bath or shower has its own listed valve that limits the temperature. */
+    ownValve: yesNo,
+    /** Whether it is put in by this job or stays from before. */
+    work: choice({ new: 'new work', kept: 'kept work' }),
   },
 })
 

@@ -1,5 +1,5 @@
 import { pressurePart } from '../families.js'
-import { quantity } from '../field.js'
+import { choice, quantity, yesNo } from '../field.js'
 import { kind } from '../kind.js'
 import type { EntryWritten, WrittenOf } from '../written.js'
 
@@ -28,6 +28,10 @@ export const indirectTank = kind('indirectTank', {
     volume: quantity('volume'),
     /** Temperature at which it keeps the water; degF, commonly 120 to 160. */
     storedTemperature: quantity('temperature'),
+    /** Whether its hot water circulates through the house and back. */
+    recirculated: yesNo,
+    /** Walls between heating fluid and drinking water in its coil. */
+    coilWall: choice({ single: 'single wall', double: 'double wall with a leak path' }),
   },
 })
 

@@ -1,4 +1,4 @@
-import { group, quantity } from '../field.js'
+import { choice, group, quantity, yesNo } from '../field.js'
 import { kind } from '../kind.js'
 import { pipeType } from '../pipe-type.js'
 import type { LineOf } from '../written.js'
@@ -18,6 +18,12 @@ export const line = kind('line', {
       /** Length of the pipe, fittings not counted; feet, zero or more. */
       length: quantity('length'),
     }),
+    /** Where the line runs, at its coldest place. */
+    exposure: choice({ heated: 'heated space', unheated: 'unheated space', outdoors: 'outdoors' }),
+    /** Whether it is insulated or heat traced where it could freeze. */
+    freezeProtected: yesNo,
+    /** Whether corrugated gas tubing in it is bonded to the electrode system. */
+    bonded: yesNo,
   },
 })
 

@@ -1,4 +1,4 @@
-import { choice, quantity } from '../field.js'
+import { choice, quantity, yesNo } from '../field.js'
 import { kind } from '../kind.js'
 import type { WrittenOf } from '../written.js'
 
@@ -21,6 +21,10 @@ export const mixingValve = kind('mixingValve', {
       'point-of-use': 'point of use (ASSE 1070)',
       shower: 'shower (ASSE 1016)',
     }),
+    /** What it tempers. */
+    serves: choice({ house: 'the whole house', fixture: 'one fixture or room' }),
+    /** Whether check valves stand on both its hot and its cold inlet. */
+    inletChecks: yesNo,
   },
 })
 

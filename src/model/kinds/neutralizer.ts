@@ -1,4 +1,4 @@
-import { quantity } from '../field.js'
+import { quantity, reference } from '../field.js'
 import { kind } from '../kind.js'
 import type { WrittenOf } from '../written.js'
 
@@ -14,6 +14,8 @@ export const neutralizer = kind('neutralizer', {
     ratedInput: quantity('heatRate'),
     /** Day on which its medium was last filled or renewed; a date. */
     mediumRenewedOn: quantity('date'),
+    /** The boiler whose condensate it treats. */
+    serves: reference('boiler', { countedAs: 'neutralizers' }),
   },
 })
 

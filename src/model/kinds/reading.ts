@@ -1,4 +1,4 @@
-import { quantity, text } from '../field.js'
+import { choice, quantity, text } from '../field.js'
 import { kind } from '../kind.js'
 import type { ItemWritten } from '../written.js'
 
@@ -20,6 +20,22 @@ export const reading = kind('reading', {
     instrument: text,
     /** What ran, and how, while it was read. */
     condition: text,
+    /** What the instrument was held into or on. */
+    sample: choice({
+      'flue-gas': 'flue gas',
+      'gas-inlet': 'gas before the appliance',
+      'heating-water': 'heating water',
+      'hot-water': 'hot water at a tap',
+      other: 'something else',
+    }),
+    /** Firing rate at which it was read. */
+    firing: choice({ high: 'high fire', low: 'low fire' }),
+    /** Oxygen in the dry flue gas; percent, 0 to 20.9. */
+    oxygen: quantity('fraction'),
+    /** Carbon dioxide in the dry flue gas; percent, 0 to about 15. */
+    carbonDioxide: quantity('fraction'),
+    /** Carbon monoxide in the dry flue gas, as the analyzer showed it; ppm, zero or more. */
+    carbonMonoxide: quantity('concentration'),
   },
 })
 

@@ -1,4 +1,4 @@
-import { quantity, text } from '../field.js'
+import { choice, quantity, text, yesNo } from '../field.js'
 import { kind } from '../kind.js'
 import type { ItemWritten } from '../written.js'
 
@@ -18,6 +18,23 @@ export const test = kind('test', {
     by: text,
     /** Who watched it. */
     witness: text,
+    /** What the test was of. */
+    system: choice({
+      'heating-piping': 'heating piping',
+      'gas-piping': 'gas piping',
+      'potable-piping': 'drinking-water piping',
+      vent: 'vent pipe',
+    }),
+    /** What the pipe was filled with under pressure. */
+    testFluid: choice({ water: 'water', air: 'air or inert gas' }),
+    /** Pressure that was held; psi, above zero. */
+    pressure: quantity('pressure'),
+    /** How long it was held; minutes, above zero. */
+    duration: quantity('time'),
+    /** Whether everything rated below the test pressure was isolated from it. */
+    isolated: yesNo,
+    /** Whether an official watched it. */
+    witnessed: yesNo,
   },
 })
 

@@ -1,4 +1,4 @@
-import { choice, quantity, reference } from '../field.js'
+import { choice, quantity, reference, yesNo } from '../field.js'
 import { kind } from '../kind.js'
 import { ventMaterial } from '../vent-material.js'
 import type { WrittenOf } from '../written.js'
@@ -23,6 +23,20 @@ export const ventRun = kind('ventRun', {
     size: quantity('nominalSize'),
     /** Length of its straight pipe, fittings not counted; feet, zero or more. */
     straightLength: quantity('length'),
+    /** Fall of its horizontal parts back to the boiler; inches per foot, negative where it falls outward. */
+    slope: quantity('slope'),
+    /** Longest distance between two supports; feet, above zero. */
+    supportSpacing: quantity('length'),
+    /** Longest distance between supports that the maker allows; feet, above zero. */
+    longestSupportSpacing: quantity('length'),
+    /** Whether pipe, fittings, cement and adapters are all of one listed system. */
+    oneSystem: yesNo,
+    /** Where its far end opens. */
+    opensTo: choice({
+      outdoors: 'outdoors',
+      'clean-space': 'a room with clean air',
+      'fouled-space': 'a laundry, salon, pool store or dusty room',
+    }),
   },
   parts: { fittings: ventFitting },
 })

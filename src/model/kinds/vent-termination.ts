@@ -1,4 +1,4 @@
-import { choice, quantity, reference } from '../field.js'
+import { choice, quantity, reference, yesNo } from '../field.js'
 import { kind } from '../kind.js'
 import type { WrittenOf } from '../written.js'
 import { opening } from './opening.js'
@@ -19,6 +19,12 @@ export const ventTermination = kind('ventTermination', {
     heightAboveGrade: quantity('length'),
     /** The vent run that ends in it. */
     run: reference('ventRun'),
+    /** Distance to the opening of the other side of the same boiler; inches, zero or more. */
+    intakeDistance: quantity('length'),
+    /** Distance to a gas regulator's vent or a meter; inches, zero or more. */
+    regulatorDistance: quantity('length'),
+    /** Whether it opens over a public walk. */
+    overPublicWalk: yesNo,
   },
   parts: { openings: opening },
 })

@@ -29,6 +29,8 @@ export const waterHeater = kind('waterHeater', {
     flue: reference('chimneyFlue', { countedAs: 'appliances' }),
     /** Water it holds; gallons, zero for one without a tank. */
     volume: quantity('volume'),
+    /** Temperature at which it keeps the water; degF, commonly 110 to 140. */
+    storedTemperature: quantity('temperature'),
   },
 })
 

@@ -17,6 +17,13 @@ export const building = kind('building', {
     }),
     /** Storeys that people use, basement and finished attic included; a whole number from 1. */
     storeys: quantity('count'),
+    /** What happened to old insulation that may hold asbestos. */
+    oldInsulation: choice({
+      'not-there': 'there was none',
+      untouched: 'left untouched',
+      tested: 'tested before it was cut',
+      'cut-untested': 'cut without a test',
+    }),
   },
 })
 

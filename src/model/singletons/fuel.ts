@@ -15,6 +15,13 @@ export const fuel = kind('fuel', {
     type: fuelType,
     /** Higher heating value of the gas as the utility states it; Btu/ft3, about 1,000 for natural gas and 2,500 for propane. */
     heatingValue: quantity('energyPerVolume'),
+    /** What became of the fill and vent pipes of an oil tank no longer used. */
+    oldOilPipes: choice({
+      'not-there': 'there were none',
+      removed: 'removed',
+      sealed: 'sealed for good',
+      open: 'left open',
+    }),
   },
 })
 
