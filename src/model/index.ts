@@ -48,6 +48,7 @@ export { everyComponent, everyLine, fieldsOfEvery } from './every-thing.js'
 export type * from './written.js'
 export * from './reading/index.js'
 export { groupsMeeting, media, mediumGroup, portsOf, type Ports } from './ports.js'
+export { countListed, type Listed } from './count-listed.js'
 export { restrict, type Keep } from './restrict.js'
 export {
   applyEdits,

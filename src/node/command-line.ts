@@ -3,6 +3,7 @@ import { packageName } from '../findings/index.js'
 import { printProblem } from '../model/index.js'
 import { addAskCommand } from './ask-command.js'
 import { addCheckCommand } from './check-command.js'
+import { addCountCommand } from './count-command.js'
 import { CouldNotRun } from './could-not-run.js'
 import { exitCodes, type ExitCode } from './exit-codes.js'
 import { addExplainCommand } from './explain-command.js'
@@ -48,6 +49,7 @@ function programFor(io: CommandLineIo, finish: (code: ExitCode) => void): Comman
     .addHelpText('after', examples)
   addCheckCommand(program, io, finish)
   addAskCommand(program, io, finish)
+  addCountCommand(program, io, finish)
   addRulesCommand(program, io, finish)
   addExplainCommand(program, io, finish)
   return program
