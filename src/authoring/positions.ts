@@ -8,7 +8,9 @@ export interface Position {
 
 /** Finds the values and keys of one file by JSON pointer. */
 export interface Located {
+  /** Where the value at a pointer stands. */
   readonly locate: (pointer: string) => Position | undefined
+  /** Where the key at a pointer stands. */
   readonly locateKey: (pointer: string) => Position | undefined
 }
 

@@ -6,6 +6,7 @@ export interface HostContent {
   readonly hostRules?: readonly HostRule[]
   /** By name: a value, or a function of parameters and the almanac of the thing that is asked about. */
   readonly hostFacts?: Readonly<Record<string, unknown>>
+  /** Operators of the host's own rules by name. */
   readonly hostOperators?: Readonly<Record<string, (fact: never, value: never) => boolean>>
   /** Conditions that several rules refer to by name. */
   readonly hostConditions?: Readonly<Record<string, HostCondition>>

@@ -114,6 +114,7 @@ export class RulebookEngine extends Engine implements RunsRules {
     return super.removeRule(rule)
   }
 
+  /** @throws TypeError always: a rule is taken out and added anew. */
   override updateRule(): never {
     throw new TypeError('take the rule out with removeRule and add the new one')
   }

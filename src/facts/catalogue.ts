@@ -5,6 +5,7 @@ import type { FactHandle } from './fact.js'
 export interface Catalogue {
   readonly model: Model
   readonly handles: readonly FactHandle[]
+  /** The derived fact of a name on one kind; fields and counts have none. */
   readonly derived: (kind: string, fact: string) => FactHandle | undefined
 }
 

@@ -35,6 +35,7 @@ export interface FactHandle {
   readonly type: FactType
   /** The document may state the answer in place of the drawing. */
   readonly answerable: boolean
+  /** Finds the answer for one subject, or what is missing. */
   readonly read: (context: Context) => Answer
 }
 

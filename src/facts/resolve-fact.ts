@@ -10,6 +10,7 @@ export interface ResolvedFact {
   /** As the rule writes it: `ventRun.appliance.work`. */
   readonly path: string
   readonly type: LeafField
+  /** Asks it of one subject in one view. */
   readonly ask: (view: View, subject: Thing) => Answer
 }
 

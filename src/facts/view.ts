@@ -8,7 +8,9 @@ export interface View {
   readonly installation: Installation
   /** A stricter look whose settled answers go before this one's, so that assumptions only fill gaps. */
   readonly stricter?: View
+  /** The drawn lines, as a graph made when it is first asked for. */
   readonly network: () => Network
+  /** Who refers to whom, counted when it is first asked for. */
   readonly inverse: () => InverseCounts
   readonly remembered: Map<Thing, Map<string, Answer>>
 }

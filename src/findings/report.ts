@@ -2,6 +2,7 @@ import type { Contradiction, Phase, Place, WayOfKnowing } from '../model/index.j
 import type { Missing } from '../facts/index.js'
 import type { Ground, Nature, Severity } from '../rulebook/index.js'
 
+/** What a check comes to: something binding fails, something binding cannot be told, or neither. */
 export type Outcome = 'failing' | 'open' | 'clear'
 
 /** What was compared with what, for one fact. */
@@ -111,6 +112,7 @@ export interface Unheard {
   readonly message: string
 }
 
+/** An opened overlay at the foot of a report. */
 export interface OverlayTold {
   readonly id: string
   readonly name: string
@@ -184,6 +186,7 @@ export interface PassedVerdict {
   readonly evidence: readonly Evidence[]
 }
 
+/** What a report may be told. */
 export interface ReportOptions {
   /** Today, as YYYY-MM-DD. Without it, what depends on today is unknown. */
   readonly judgedOn?: string

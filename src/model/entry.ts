@@ -7,6 +7,7 @@ export const standings: readonly Standing[] = ['stated', 'assumed', 'template']
 
 /** How a value came to be known. A photo is evidence, not a way of knowing. */
 export const waysOfKnowing = ['nameplate', 'manual', 'gauge', 'measured', 'drawing', 'owner', 'computed'] as const
+/** How somebody came to know a value. */
 export type WayOfKnowing = (typeof waysOfKnowing)[number]
 
 /** A member of a list entry: a value, or `unknown`. */

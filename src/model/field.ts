@@ -32,6 +32,7 @@ export interface ListField<
   readonly of: F
 }
 
+/** A field that holds one value or one list. */
 export type LeafField = QuantityField | ChoiceField | TextField | ReferenceField | ListField
 
 /** Values that belong together and are written as one map: `pipe: { type: ..., size: ... }`. */
@@ -40,16 +41,38 @@ export interface GroupField<F extends Readonly<Record<string, LeafField>> = Read
   readonly fields: F
 }
 
+/** A field of a kind. */
 export type Field = LeafField | GroupField
+/** Fields by name. */
 export type Fields = Readonly<Record<string, Field>>
 
+/**
+ * A field for an amount with a unit.
+ *
+ * @example
+ * quantity('pressure') // reads "30 psi"
+ */
 export const quantity = <Q extends QuantityName>(name: Q): QuantityField<Q> => ({ type: 'quantity', quantity: name })
+/**
+ * A field for one of a closed list of names; each carries the words it is printed with.
+ *
+ * @example
+ * choice({ clay: 'clay liner', unlined: 'unlined masonry' })
+ */
 export const choice = <C extends string>(choices: Readonly<Record<C, string>>): ChoiceField<C> => ({
   type: 'choice',
   choices,
 })
+/** A field for yes or no. */
 export const yesNo: ChoiceField<'yes' | 'no'> = choice({ yes: 'yes', no: 'no' })
+/** A field for free words: printed, never judged. */
 export const text: TextField = { type: 'text' }
+/**
+ * A field for the id of another thing, which counts those that refer to it under `countedAs`.
+ *
+ * @example
+ * reference('space', { countedAs: 'coAlarms' })
+ */
 export const reference = (
   to: string | readonly string[],
   options: { readonly countedAs?: string } = {},
@@ -58,10 +81,12 @@ export const reference = (
   to: typeof to === 'string' ? [to] : to,
   ...options,
 })
+/** A field for several values in one entry; `unknown` may stand among them. */
 export const listOf = <F extends ChoiceField | ReferenceField | TextField>(field: F): ListField<F> => ({
   type: 'list',
   of: field,
 })
+/** A field for values that are written together as one map, such as `pipe: { type: ..., size: ... }`. */
 export const group = <F extends Readonly<Record<string, LeafField>>>(fields: F): GroupField<F> => ({
   type: 'group',
   fields,

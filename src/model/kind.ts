@@ -27,6 +27,7 @@ export const places = [
   'alarms',
   'papers',
 ] as const
+/** A stop on the walk round the house. */
 export type Place = (typeof places)[number]
 
 /** The part of the document in which things of a kind are written. */
@@ -115,6 +116,7 @@ export function kind(name: string, words: KindWords<Fields> & { readonly parts?:
   return Object.freeze({ section: 'components' as const, families: [], ports: {}, ways: [], parts: {}, ...words, name })
 }
 
+/** Declares a family: kinds that rules may speak of together, with the fields they share. */
 export function family<F extends Fields>(
   name: string,
   words: { readonly spoken: string; readonly fields: F },

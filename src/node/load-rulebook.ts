@@ -11,6 +11,7 @@ import { parseAll, shown, tellOpened } from './opened-files.js'
 import { packageFolder } from './package-folder.js'
 import { wantedByDocument } from './wanted-by-document.js'
 
+/** What to open a rulebook with. */
 export interface RulebookOptions {
   /** The document whose authorities and equipment are looked for; without it only what is given is opened. */
   readonly document?: LoadedText

@@ -3,7 +3,9 @@ import { plainPaint, type PageOptions, type Paint } from '../printing/index.js'
 
 /** Everything that the command line takes from the machine it runs on. */
 export interface CommandLineIo {
+  /** Takes what is asked for. */
   readonly out: (text: string) => void
+  /** Takes notes and problems. */
   readonly err: (text: string) => void
   /** Whether what goes out is seen in color. */
   readonly color: boolean

@@ -9,6 +9,7 @@ import { provenanceSection } from './provenance-section.js'
 import type { Section, Sheet, Tone } from './sheet.js'
 import { failingHeadings, openHeadings } from './spoken-words.js'
 
+/** What stands at the foot of a page beside the report. */
 export interface LayOutOptions {
   /** Files that were opened for this report, to be told at its foot. */
   readonly opened?: readonly string[]

@@ -2,6 +2,7 @@ import type { Report } from '../findings/index.js'
 import { layOut, type LayOutOptions } from './lay-out.js'
 import { sheetText, type PageOptions } from './sheet-text.js'
 
+/** How a report is printed as text. */
 export interface TextOptions extends PageOptions, LayOutOptions {}
 
 /**

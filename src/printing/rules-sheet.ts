@@ -33,6 +33,7 @@ export function ruleLines(rules: readonly Rule[]): readonly RuleLine[] {
   }))
 }
 
+/** A page that lists rules by topic. */
 export function rulesSheet(lines: readonly RuleLine[]): Sheet {
   const topics = [...new Set(lines.map(({ topic }) => topic))]
   return {

@@ -2,6 +2,7 @@ import { plainPaint, type Paint } from './paint.js'
 import type { Item, Row, Section, Sheet } from './sheet.js'
 import { oneLine, wrap } from './wrap.js'
 
+/** Width of a page, and its colors. */
 export interface PageOptions {
   /** Columns of a line; 80 when left out, at least 40. */
   readonly width?: number

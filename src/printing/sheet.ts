@@ -19,6 +19,7 @@ export interface Item {
   readonly rows: readonly Row[]
 }
 
+/** A titled part of a page. */
 export interface Section {
   readonly heading: string
   readonly tone: Tone

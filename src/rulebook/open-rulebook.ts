@@ -14,6 +14,7 @@ export interface NamedData {
   readonly data: unknown
 }
 
+/** What a rulebook is made of. */
 export interface RulebookParts {
   /** The first opens the rulebook: its names carry no prefix. */
   readonly ruleSets: readonly Plugin[]
@@ -22,6 +23,7 @@ export interface RulebookParts {
   readonly overlays?: readonly (NamedData | Readonly<Record<string, unknown>>)[]
 }
 
+/** An opened rulebook, or every problem that keeps it shut. */
 export type RulebookRead =
   { readonly ok: true; readonly rulebook: Rulebook } | { readonly ok: false; readonly problems: readonly Problem[] }
 

@@ -16,6 +16,7 @@ export const operators = [
   'includes',
   'excludes',
 ] as const
+/** The name of a comparison. */
 export type Operator = (typeof operators)[number]
 
 export const operatorsFor = {

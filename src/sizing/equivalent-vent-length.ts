@@ -1,13 +1,15 @@
 import type { Sized } from './sized.js'
 
-interface VentFittings {
+/** Fittings of one kind on a side of a vent. */
+export interface VentFittings {
   readonly name: string
   readonly count: number
   /** m, length that the maker counts for one. */
   readonly each: number
 }
 
-interface VentPipe {
+/** One side of a vent: exhaust or intake. */
+export interface VentPipe {
   /** m */
   readonly straight: number
   readonly fittings: readonly VentFittings[]

@@ -22,6 +22,7 @@ export interface FragmentExample extends Named {
   readonly subject?: string
 }
 
+/** An example of a rule: facts given, or edits on a fragment, and the verdict expected. */
 export type Example = FactsExample | FragmentExample
 
 /** The examples of a rule as written, with the facts that all of them share. Every mistake is told. */

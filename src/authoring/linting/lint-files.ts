@@ -36,6 +36,7 @@ export function lintFileNames(rules: readonly NamedData[], retired: readonly str
   })
 }
 
+/** The bibliography as read, with its problems. */
 export interface SourcesRead {
   readonly sources: Readonly<Record<string, SourceData>>
   readonly problems: readonly Problem[]

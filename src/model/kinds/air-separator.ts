@@ -20,4 +20,5 @@ export const airSeparator = kind('airSeparator', {
   fields: { ...pressurePart.fields },
 })
 
+/** An air separator as written: plain text values. */
 export interface AirSeparatorWritten extends WrittenOf<typeof airSeparator> {}

@@ -11,4 +11,5 @@ export const airVent = kind('airVent', {
   fields: { ...pressurePart.fields },
 })
 
+/** An air vent as written: plain text values. */
 export interface AirVentWritten extends WrittenOf<typeof airVent> {}

@@ -28,4 +28,5 @@ export const backflowPreventer = kind('backflowPreventer', {
   },
 })
 
+/** A backflow preventer as written: plain text values. */
 export interface BackflowPreventerWritten extends WrittenOf<typeof backflowPreventer> {}

@@ -13,4 +13,5 @@ export const balancingValve = kind('balancingValve', {
   fields: { ...closable.fields, ...pressurePart.fields },
 })
 
+/** A balancing valve as written: plain text values. */
 export interface BalancingValveWritten extends WrittenOf<typeof balancingValve> {}

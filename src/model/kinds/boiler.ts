@@ -106,6 +106,7 @@ export const boiler = kind('boiler', {
   parts: { ventTable: ventTableRow },
 })
 
+/** A boiler as written: plain text values. */
 export interface BoilerWritten extends WrittenOf<typeof boiler> {
   /** Whether a relief valve stays joined to the boiler with everything shut that can be. */
   readonly reliefInVolume?: EntryWritten<'yes' | 'no'>

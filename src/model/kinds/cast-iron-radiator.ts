@@ -13,4 +13,5 @@ export const castIronRadiator = kind('castIronRadiator', {
   fields: { ...emitter.fields, ...pressurePart.fields },
 })
 
+/** A cast iron radiator as written: plain text values. */
 export interface CastIronRadiatorWritten extends WrittenOf<typeof castIronRadiator> {}

@@ -13,4 +13,5 @@ export const checkValve = kind('checkValve', {
   fields: { ...pressurePart.fields },
 })
 
+/** A check valve as written: plain text values. */
 export interface CheckValveWritten extends WrittenOf<typeof checkValve> {}

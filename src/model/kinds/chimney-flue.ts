@@ -20,4 +20,5 @@ export const chimneyFlue = kind('chimneyFlue', {
   },
 })
 
+/** A chimney flue as written: plain text values. */
 export interface ChimneyFlueWritten extends WrittenOf<typeof chimneyFlue> {}

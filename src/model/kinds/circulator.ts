@@ -18,4 +18,5 @@ export const circulator = kind('circulator', {
   },
 })
 
+/** A circulator as written: plain text values. */
 export interface CirculatorWritten extends WrittenOf<typeof circulator> {}

@@ -14,4 +14,5 @@ export const coAlarm = kind('coAlarm', {
   },
 })
 
+/** A carbon monoxide alarm as written: plain text values. */
 export interface CoAlarmWritten extends WrittenOf<typeof coAlarm> {}

@@ -19,4 +19,5 @@ export const condensatePump = kind('condensatePump', {
   },
 })
 
+/** A condensate pump as written: plain text values. */
 export interface CondensatePumpWritten extends WrittenOf<typeof condensatePump> {}

@@ -15,4 +15,5 @@ export const condensateTrap = kind('condensateTrap', {
   },
 })
 
+/** A condensate trap as written: plain text values. */
 export interface CondensateTrapWritten extends WrittenOf<typeof condensateTrap> {}

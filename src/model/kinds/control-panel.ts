@@ -11,4 +11,5 @@ export const controlPanel = kind('controlPanel', {
   fields: { ...poweredDevice.fields },
 })
 
+/** A control panel as written: plain text values. */
 export interface ControlPanelWritten extends WrittenOf<typeof controlPanel> {}

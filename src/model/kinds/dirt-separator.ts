@@ -13,4 +13,5 @@ export const dirtSeparator = kind('dirtSeparator', {
   fields: { ...pressurePart.fields },
 })
 
+/** A dirt separator as written: plain text values. */
 export interface DirtSeparatorWritten extends WrittenOf<typeof dirtSeparator> {}

@@ -16,4 +16,5 @@ export const drainReceptor = kind('drainReceptor', {
   },
 })
 
+/** A drain receptor as written: plain text values. */
 export interface DrainReceptorWritten extends WrittenOf<typeof drainReceptor> {}

@@ -16,4 +16,5 @@ export const emergencySwitch = kind('emergencySwitch', {
   },
 })
 
+/** An emergency switch as written: plain text values. */
 export interface EmergencySwitchWritten extends WrittenOf<typeof emergencySwitch> {}

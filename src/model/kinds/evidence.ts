@@ -17,4 +17,5 @@ export const evidence = kind('evidence', {
   },
 })
 
+/** An evidence as written: plain text values. */
 export interface EvidenceWritten extends ItemWritten<typeof evidence> {}

@@ -24,4 +24,5 @@ export const expansionTank = kind('expansionTank', {
   },
 })
 
+/** An expansion tank as written: plain text values. */
 export interface ExpansionTankWritten extends WrittenOf<typeof expansionTank> {}

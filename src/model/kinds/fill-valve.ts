@@ -17,4 +17,5 @@ export const fillValve = kind('fillValve', {
   },
 })
 
+/** A fill valve as written: plain text values. */
 export interface FillValveWritten extends WrittenOf<typeof fillValve> {}

@@ -13,4 +13,5 @@ export const finTube = kind('finTube', {
   fields: { ...emitter.fields, ...pressurePart.fields },
 })
 
+/** A fin-tube baseboard as written: plain text values. */
 export interface FinTubeWritten extends WrittenOf<typeof finTube> {}

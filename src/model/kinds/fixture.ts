@@ -33,4 +33,5 @@ export const fixture = kind('fixture', {
   },
 })
 
+/** A fixture as written: plain text values. */
 export interface FixtureWritten extends ItemWritten<typeof fixture> {}

@@ -16,4 +16,5 @@ export const gasConnector = kind('gasConnector', {
   },
 })
 
+/** A gas connector as written: plain text values. */
 export interface GasConnectorWritten extends WrittenOf<typeof gasConnector> {}

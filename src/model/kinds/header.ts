@@ -18,4 +18,5 @@ export const header = kind('header', {
   },
 })
 
+/** A header as written: plain text values. */
 export interface HeaderWritten extends WrittenOf<typeof header> {}

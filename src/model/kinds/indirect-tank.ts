@@ -35,6 +35,7 @@ export const indirectTank = kind('indirectTank', {
   },
 })
 
+/** An indirect tank as written: plain text values. */
 export interface IndirectTankWritten extends WrittenOf<typeof indirectTank> {
   /** Whether a check valve or a meter keeps heated water from swelling back into the main. */
   readonly coldSideClosed?: EntryWritten<'yes' | 'no'>

@@ -21,4 +21,5 @@ export const isolationValve = kind('isolationValve', {
   },
 })
 
+/** An isolation valve as written: plain text values. */
 export interface IsolationValveWritten extends WrittenOf<typeof isolationValve> {}

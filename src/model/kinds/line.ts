@@ -27,4 +27,5 @@ export const line = kind('line', {
   },
 })
 
+/** A line as written: plain text values. */
 export interface LineWritten extends LineOf<typeof line> {}

@@ -28,4 +28,5 @@ export const mixingValve = kind('mixingValve', {
   },
 })
 
+/** A mixing valve as written: plain text values. */
 export interface MixingValveWritten extends WrittenOf<typeof mixingValve> {}

@@ -19,4 +19,5 @@ export const neutralizer = kind('neutralizer', {
   },
 })
 
+/** A condensate neutralizer as written: plain text values. */
 export interface NeutralizerWritten extends WrittenOf<typeof neutralizer> {}

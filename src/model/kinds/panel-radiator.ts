@@ -13,4 +13,5 @@ export const panelRadiator = kind('panelRadiator', {
   fields: { ...emitter.fields, ...pressurePart.fields },
 })
 
+/** A panel radiator as written: plain text values. */
 export interface PanelRadiatorWritten extends WrittenOf<typeof panelRadiator> {}

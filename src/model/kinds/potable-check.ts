@@ -11,4 +11,5 @@ export const potableCheck = kind('potableCheck', {
   fields: {},
 })
 
+/** A cold water check valve as written: plain text values. */
 export interface PotableCheckWritten extends WrittenOf<typeof potableCheck> {}

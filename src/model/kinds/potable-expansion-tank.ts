@@ -20,4 +20,5 @@ export const potableExpansionTank = kind('potableExpansionTank', {
   },
 })
 
+/** A potable expansion tank as written: plain text values. */
 export interface PotableExpansionTankWritten extends WrittenOf<typeof potableExpansionTank> {}

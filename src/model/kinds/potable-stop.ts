@@ -13,4 +13,5 @@ export const potableStop = kind('potableStop', {
   fields: { ...closable.fields },
 })
 
+/** A cold water stop as written: plain text values. */
 export interface PotableStopWritten extends WrittenOf<typeof potableStop> {}

@@ -17,4 +17,5 @@ export const potableTee = kind('potableTee', {
   fields: {},
 })
 
+/** A potable tee as written: plain text values. */
 export interface PotableTeeWritten extends WrittenOf<typeof potableTee> {}

@@ -18,4 +18,5 @@ export const pressureGauge = kind('pressureGauge', {
   },
 })
 
+/** A pressure gauge as written: plain text values. */
 export interface PressureGaugeWritten extends WrittenOf<typeof pressureGauge> {}

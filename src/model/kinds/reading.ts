@@ -39,4 +39,5 @@ export const reading = kind('reading', {
   },
 })
 
+/** A reading as written: plain text values. */
 export interface ReadingWritten extends ItemWritten<typeof reading> {}

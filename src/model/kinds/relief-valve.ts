@@ -39,4 +39,5 @@ export const reliefValve = kind('reliefValve', {
   },
 })
 
+/** A relief valve as written: plain text values. */
 export interface ReliefValveWritten extends WrittenOf<typeof reliefValve> {}

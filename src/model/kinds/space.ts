@@ -26,4 +26,5 @@ export const space = kind('space', {
   },
 })
 
+/** A space as written: plain text values. */
 export interface SpaceWritten extends ItemWritten<typeof space> {}

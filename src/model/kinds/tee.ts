@@ -17,4 +17,5 @@ export const tee = kind('tee', {
   fields: { ...fitting.fields, ...pressurePart.fields },
 })
 
+/** A tee as written: plain text values. */
 export interface TeeWritten extends WrittenOf<typeof tee> {}

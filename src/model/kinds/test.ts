@@ -38,4 +38,5 @@ export const test = kind('test', {
   },
 })
 
+/** A test as written: plain text values. */
 export interface TestWritten extends ItemWritten<typeof test> {}

@@ -11,4 +11,5 @@ export const thermostat = kind('thermostat', {
   fields: { ...poweredDevice.fields },
 })
 
+/** A thermostat as written: plain text values. */
 export interface ThermostatWritten extends WrittenOf<typeof thermostat> {}

@@ -14,4 +14,5 @@ export const transformer = kind('transformer', {
   },
 })
 
+/** A transformer as written: plain text values. */
 export interface TransformerWritten extends WrittenOf<typeof transformer> {}

@@ -13,4 +13,5 @@ export const unitHeater = kind('unitHeater', {
   fields: { ...emitter.fields, ...pressurePart.fields },
 })
 
+/** An unit heater as written: plain text values. */
 export interface UnitHeaterWritten extends WrittenOf<typeof unitHeater> {}

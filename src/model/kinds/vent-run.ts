@@ -41,4 +41,5 @@ export const ventRun = kind('ventRun', {
   parts: { fittings: ventFitting },
 })
 
+/** A vent run as written: plain text values. */
 export interface VentRunWritten extends WrittenOf<typeof ventRun> {}

@@ -29,4 +29,5 @@ export const ventTermination = kind('ventTermination', {
   parts: { openings: opening },
 })
 
+/** A vent termination as written: plain text values. */
 export interface VentTerminationWritten extends WrittenOf<typeof ventTermination> {}

@@ -34,4 +34,5 @@ export const waterHeater = kind('waterHeater', {
   },
 })
 
+/** A water heater as written: plain text values. */
 export interface WaterHeaterWritten extends WrittenOf<typeof waterHeater> {}

@@ -9,4 +9,5 @@ export const waterService = kind('waterService', {
   fields: {},
 })
 
+/** A water service as written: plain text values. */
 export interface WaterServiceWritten extends WrittenOf<typeof waterService> {}

@@ -20,4 +20,5 @@ export const zoneValve = kind('zoneValve', {
   },
 })
 
+/** A zone valve as written: plain text values. */
 export interface ZoneValveWritten extends WrittenOf<typeof zoneValve> {}

@@ -13,4 +13,5 @@ export const zone = kind('zone', {
   },
 })
 
+/** A zone as written: plain text values. */
 export interface ZoneWritten extends ItemWritten<typeof zone> {}

@@ -38,6 +38,7 @@ const frameKeys = [
   ...listSections,
 ]
 
+/** An installation as read, or every problem that keeps it from being read. */
 export type InstallationRead =
   | { readonly ok: true; readonly installation: Installation }
   | { readonly ok: false; readonly problems: readonly Problem[] }

@@ -27,4 +27,5 @@ export const building = kind('building', {
   },
 })
 
+/** The building section as written. */
 export interface BuildingWritten extends SingletonWritten<typeof building> {}

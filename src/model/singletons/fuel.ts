@@ -25,4 +25,5 @@ export const fuel = kind('fuel', {
   },
 })
 
+/** The fuel section as written. */
 export interface FuelWritten extends SingletonWritten<typeof fuel> {}

@@ -31,4 +31,5 @@ export const heatingFluid = kind('heatingFluid', {
   },
 })
 
+/** The heating fluid section as written. */
 export interface HeatingFluidWritten extends SingletonWritten<typeof heatingFluid> {}

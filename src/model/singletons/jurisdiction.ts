@@ -28,4 +28,5 @@ export const jurisdiction = kind('jurisdiction', {
   },
 })
 
+/** The jurisdiction section as written. */
 export interface JurisdictionWritten extends SingletonWritten<typeof jurisdiction> {}

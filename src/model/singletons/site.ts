@@ -17,4 +17,5 @@ export const site = kind('site', {
   },
 })
 
+/** The site section as written. */
 export interface SiteWritten extends SingletonWritten<typeof site> {}

@@ -15,4 +15,5 @@ export const water = kind('water', {
   },
 })
 
+/** The water supply section as written. */
 export interface WaterWritten extends SingletonWritten<typeof water> {}
