@@ -14,7 +14,7 @@ export function writeCounts(text: string, listed: Listed): string | undefined {
   const names = [...new Set(['all', 'states', ...stated])].filter((name) => name !== 'states' || listed.states > 0)
   const line = `complete: { ${names.map((name) => `${name}: ${String(listed.of(name))}`).join(', ')} }`
   const start = startOf(found?.key)
-  const end = found !== undefined && isYamlMap(found.value) ? found.value.range?.[1] : undefined
+  const end = found !== undefined && isYamlMap(found.value) ? found.value.range[1] : undefined
   if (start !== undefined && end !== undefined) return `${text.slice(0, start)}${line}${text.slice(end)}`
   const next = pairs.find(({ key }) => sections.includes(nameOf(key)))
   const place = startOf(next?.key)
