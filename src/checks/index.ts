@@ -2,6 +2,7 @@ import type { FactHandle } from '../facts/index.js'
 import { airFreeMonoxide } from './air-free-monoxide.js'
 import { applianceInput } from './appliance-input.js'
 import { carbonDioxideGap } from './carbon-dioxide-gap.js'
+import { boilerOutput, designLoad, smallestZoneLoad } from './heat-load.js'
 import { lineCarries } from './line-carries.js'
 import { acidReachesMetalDrain } from './acid-reaches-metal-drain.js'
 import { coldSideClosed } from './cold-side-closed.js'
@@ -36,6 +37,9 @@ export const builtInFacts: readonly FactHandle[] = Object.freeze([
   airFreeMonoxide,
   carbonDioxideGap,
   emergencySwitches,
+  designLoad,
+  boilerOutput,
+  smallestZoneLoad,
 ])
 
 /** Derived answers in words that the package brings along. */

@@ -29,6 +29,7 @@ const boiler = thing('B1', 'boiler', {
   capped: fc.subarray(['supply', 'flue', 'gas', 'intake']).map((ports) => ports.filter((port) => port !== 'supply')),
   ventTable: parts(fc.tuple(ventRow('2'), ventRow('3'))),
   input: value('75000 Btu/h'),
+  output: value('70000 Btu/h'),
 })
 
 const components = fc.tuple(
@@ -120,6 +121,7 @@ const counts = fc.record({
   emitter: value('2'),
   reliefValve: value('2'),
   coAlarm: value('2'),
+  zone: value('2'),
 })
 const states = fc.tuple(
   fc.record({ name: fc.constant('heating'), energized: fc.subarray(['ZV1', 'ZV2', 'unknown']) }),
@@ -148,6 +150,10 @@ export const houses: fc.Arbitrary<Written> = fc
     counts,
     states,
     readings,
+    zones: fc.tuple(
+      fc.record({ id: fc.constant('Z1'), designLoad: value('15850 Btu/h') }),
+      fc.record({ id: fc.constant('Z2'), designLoad: value('3900 Btu/h') }),
+    ),
     heatingFluid: fluid,
     water: fc.record({ meterCheck: value('yes', 'no') }),
   })
@@ -157,7 +163,10 @@ export const houses: fc.Arbitrary<Written> = fc
     spaces: [{ id: 'hall' }, { id: 'cellar' }],
     complete: {
       ...some,
-      all: all === 'unknown' ? all : String(house.components.length + house.lines.length + house.readings.length + 2),
+      all:
+        all === 'unknown'
+          ? all
+          : String(house.components.length + house.lines.length + house.readings.length + house.zones.length + 2),
     },
   }))
   .filter((house) => factsOf(house).contradictions.length === 0)

@@ -12,9 +12,7 @@ function told(edits: readonly Edit[]): readonly string[] {
   const edited = applyEdits(house, edits, rulebook.model)
   if (!edited.ok) throw new Error(edited.problems.map((problem) => problem.message).join(' '))
   const report = checkInstallation({ ...edited.document, installation: 1 }, rulebook, { equipment })
-  return report.findings
-    .map(({ severity, verdict, key }) => `${severity} ${verdict} ${key}`)
-    .filter((line) => line !== 'should undecided safety/co-alarm/hall-2')
+  return report.findings.map(({ severity, verdict, key }) => `${severity} ${verdict} ${key}`)
 }
 
 /** One change each, and everything new that the report says for the rules that exist. */
@@ -65,6 +63,11 @@ const mutations: readonly (readonly [string, readonly Edit[], readonly string[]]
 
 describe('one change in the clean house', () => {
   it.each(mutations)('%s', (_name, edits, expected) => {
-    expect([...told(edits)].sort()).toEqual([...expected].sort())
+    const before = told([])
+    expect(
+      told(edits)
+        .filter((line) => !before.includes(line))
+        .sort(),
+    ).toEqual([...expected].sort())
   })
 })

@@ -26,8 +26,23 @@ describe('Larkspur Lane, the clean house', () => {
   it('is clear under Harrowmere; one alarm lacks its photo', () => {
     const report = check(house)
     expect(report.outcome).toBe('clear')
-    expect(told(report)).toEqual(['should undecided safety/co-alarm/hall-2'])
-    expect(report.missing).toMatchObject([{ subject: 'CO3', fact: 'evidence' }])
+    expect(told(report).filter((line) => !line.startsWith('advice'))).toEqual([
+      'should undecided safety/co-alarm/hall-2',
+    ])
+    expect(report.missing).toMatchObject([
+      { subject: 'CO3', fact: 'evidence' },
+      { subject: 'water', fact: 'hardness' },
+    ])
+  })
+
+  it('gets advice on its size, its turndown, its bare old main and the hardness of its water', () => {
+    const advice = told(check(house)).filter((line) => line.startsWith('advice'))
+    expect(advice.filter((line) => !line.includes('main-insulation'))).toEqual([
+      'advice fail boiler/turndown/B1',
+      'advice fail boiler/size/installation',
+      'advice undecided water/hardness/water',
+    ])
+    expect(advice.filter((line) => line.includes('main-insulation'))).toHaveLength(8)
   })
 
   it('fails seven rules under Saltmarrow by 2025, five by 2024, and is open on alarm interconnection in both years', () => {
@@ -179,6 +194,6 @@ describe('half-known houses', () => {
     expect(report.tally.pass).toBe(0)
     expect(report.tally.fail).toBe(0)
     const asked = report.findings.filter(({ subject }) => subject.listed).map(({ subject }) => subject.id)
-    expect([...new Set(asked)].sort()).toEqual(['building', 'fuel', 'installation'])
+    expect([...new Set(asked)].sort()).toEqual(['building', 'fuel', 'installation', 'water'])
   })
 })

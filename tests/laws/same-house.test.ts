@@ -89,7 +89,6 @@ const spoken: readonly string[] = [
   'level',
   'material',
   'class',
-  'serves',
   'side',
 ]
 

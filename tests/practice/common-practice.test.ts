@@ -13,7 +13,7 @@ function failing(edits: readonly Edit[]): readonly string[] {
   if (!edited.ok) throw new Error(edited.problems.map((problem) => problem.message).join(' '))
   const report = checkInstallation({ ...edited.document, installation: 1 }, rulebook, { equipment })
   return report.findings
-    .filter((finding) => finding.verdict === 'fail')
+    .filter((finding) => finding.verdict === 'fail' && finding.severity !== 'advice')
     .map(({ severity, key }) => `${severity} ${key}`)
 }
 

@@ -22,6 +22,8 @@ export const line = kind('line', {
     exposure: choice({ heated: 'heated space', unheated: 'unheated space', outdoors: 'outdoors' }),
     /** Whether it is insulated or heat traced where it could freeze. */
     freezeProtected: yesNo,
+    /** Whether it is insulated along its whole length. */
+    insulated: yesNo,
     /** Whether corrugated gas tubing in it is bonded to the electrode system. */
     bonded: yesNo,
   },

@@ -1,4 +1,4 @@
-import { quantity, yesNo } from '../field.js'
+import { choice, quantity, yesNo } from '../field.js'
 import { kind } from '../kind.js'
 import type { SingletonWritten } from '../written.js'
 
@@ -12,6 +12,8 @@ export const water = kind('water', {
     staticPressure: quantity('pressure'),
     /** Whether the meter or its setter has a check valve, so that heated water cannot expand into the main. */
     meterCheck: yesNo,
+    /** How hard it is: soft below 3.5 grains a gallon, hard from 10 up. */
+    hardness: choice({ soft: 'soft', medium: 'of medium hardness', hard: 'hard' }),
   },
 })
 
