@@ -1,7 +1,10 @@
+import { readdirSync } from 'node:fs'
+import { basename } from 'node:path'
 import { readSources, ruleIdOf, type WrittenRule } from '../../src/authoring/index.js'
 import { builtInChecks, builtInFacts } from '../../src/checks/index.js'
 import { builtInKinds } from '../../src/model/index.js'
 import { readSourceFiles } from '../../src/node/generate-sources.js'
+import { openFile } from '../houses/open-house.js'
 import { definePlugin, openRulebook, type NamedData, type Plugin, type Rulebook } from '../../src/rulebook/index.js'
 
 /** Everything that people write, as it stands in the project. */
@@ -17,6 +20,14 @@ export const foundation: Plugin = definePlugin({
   checks: builtInChecks,
   sources: readSources(written.sources).sources,
 })
+
+/** Small installations that examples of checks edit, by the name that `of:` gives. */
+export const fragments: Readonly<Record<string, unknown>> = Object.fromEntries(
+  readdirSync('seeds/fragments').map((file) => [
+    `fragments/${basename(file, '.yaml')}`,
+    openFile(`seeds/fragments/${file}`),
+  ]),
+)
 
 export const writtenRules: readonly WrittenRule[] = written.rules.map(({ file, data }) => ({
   id: ruleIdOf(file) ?? file,

@@ -9,7 +9,7 @@ import {
   type ExampleVerdict,
 } from '../../src/authoring/index.js'
 import { isMap, problemList } from '../../src/model/index.js'
-import { rulebookOf, written, writtenRules } from './base-rules.js'
+import { fragments, rulebookOf, written, writtenRules } from './base-rules.js'
 import { evaluate } from './evaluator.js'
 
 const base = rulebookOf(writtenRules)
@@ -30,7 +30,7 @@ it('can read everything that is written', () => {
 
 describe.each(writtenRules)('$id', (rule) => {
   it('comes to what its examples say', () => {
-    const runs = runExamples(rule, base)
+    const runs = runExamples(rule, base, fragments)
     expect(runs.length).toBeGreaterThan(adopted(rule.data) ? 0 : 2)
     expect(runs.filter((run) => !run.agrees).map((run) => run.message)).toEqual([])
   })

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { judgeGiven, neighborsOf, printExpected, runExamples } from '../../src/authoring/index.js'
 import { tryOpenRulebook, type Rulebook } from '../../src/rulebook/index.js'
-import { foundation, rulebookOf, writtenRules } from './base-rules.js'
+import { foundation, fragments, rulebookOf, writtenRules } from './base-rules.js'
 import { evaluate } from './evaluator.js'
 import { coarseMutants, fineMutants, type Mutant } from './mutations.js'
 
@@ -20,7 +20,7 @@ function openMutant(id: string, { data }: Mutant): Rulebook | undefined {
 function survivors(id: string, data: unknown, mutants: readonly Mutant[]): readonly string[] {
   const unnoticed = mutants.filter((mutant) => {
     const opened = openMutant(id, mutant)
-    return opened !== undefined && runExamples({ id, data }, opened).every((run) => run.agrees)
+    return opened !== undefined && runExamples({ id, data }, opened, fragments).every((run) => run.agrees)
   })
   return unnoticed.map(({ name }) => name)
 }
