@@ -4,6 +4,7 @@ import type { Model } from '../model.js'
 import { media } from '../ports.js'
 import type { Problem } from '../problem.js'
 import type { Thing } from '../thing.js'
+import { checkBounds } from './bounds.js'
 import { checkLinks } from './check-links.js'
 import { countContradictions, totalOf } from './count-contradictions.js'
 import { nearestIn, problemList, type ProblemList, type Steps } from './problems.js'
@@ -56,6 +57,7 @@ export function tryReadInstallation(
   equipment: readonly Equipment[] = [],
 ): InstallationRead {
   const problems = problemList()
+  if (!checkBounds(document, problems)) return { ok: false, problems: problems.found }
   const raw = mapAt(document, [], problems) ?? {}
   const singletons = [...model.kinds.values()].filter((kind) => kind.section === 'singleton')
   reportUnknownSections(raw, singletons, problems)
