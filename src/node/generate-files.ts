@@ -5,6 +5,7 @@ import { builtInKinds, type Problem } from '../model/index.js'
 import { definePlugin, openRulebook, type Plugin } from '../rulebook/index.js'
 import { collectMeanings } from './generate-meanings.js'
 import { readSourceFiles } from './generate-sources.js'
+import { packTables } from './generate-tables.js'
 
 /** Texts by path from the project's folder, or why none can be made. */
 export type GeneratedFiles =
@@ -14,7 +15,7 @@ export type GeneratedFiles =
 /** Folders in which nothing else stands: what is there and not generated any more goes. */
 export const generatedFolders: readonly string[] = ['docs/rules', 'docs/schema']
 
-/** Makes every generated file from what people wrote: packed rules, meanings, pages and schemas. Same bytes in, same bytes out. */
+/** Makes every generated file from what people wrote: packed rules and tables, meanings, pages and schemas. Same bytes in, same bytes out. */
 export function generateFiles(root: string): GeneratedFiles {
   const written = readSourceFiles(root)
   const problems = [...written.problems, ...lintRuleSet({ ...written, plugins: [foundation(written.version)] })]
@@ -33,6 +34,7 @@ export function generateFiles(root: string): GeneratedFiles {
     files: new Map([
       ['src/base.generated.json', json(packed)],
       ['src/authoring/meanings.generated.json', json(meanings)],
+      ...packTables(root),
       ...writePages({ rulebook, rules, meanings }),
       ...schemas,
     ]),

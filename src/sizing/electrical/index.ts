@@ -1,0 +1,5 @@
+export { classTwoLimit } from './class-two.js'
+export { loadsByState, type StateLoad } from './loads-by-state.js'
+export { smallestTransformer, transformerUse } from './transformer-use.js'
+export { longestWire, wireDrop } from './wire-drop.js'
+export { wireResistance } from './wire-resistance.js'

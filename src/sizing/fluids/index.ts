@@ -1,0 +1,8 @@
+export { fluidConductivity, fluidDensity, fluidHeatCapacity, fluidViscosity } from './fluid-properties.js'
+export { freezingTemperature, strengthAgainstFreezing } from './freezing.js'
+export { carriedHeat, flowForHeat } from './heat-transport.js'
+export { glycolVolumeFraction } from './glycol-volume-fraction.js'
+export type { FluidState, GlycolInWater, HeatingFluid } from './heating-fluid.js'
+export { boilingTemperature, vaporPressure } from './vapor-pressure.js'
+export { waterConductivity } from './water-conductivity.js'
+export { waterViscosity } from './water-viscosity.js'
