@@ -11,6 +11,7 @@ export function reportLines(checked: readonly Checked[]): readonly string[] {
     ...section('Not within, for a known reason:', checked, ['contradicted']),
     ...section('MISSED:', checked, ['miss', 'unanswered', 'broken']),
     '',
+    restLine(published),
     countLine(published, 'published values'),
   ]
 }
@@ -31,11 +32,17 @@ function familyLine(family: string, checked: readonly Checked[]): string {
   return `${family.padEnd(24)} ${parts.join(', ')}`
 }
 
-/** Values that do not apply are not counted; all others are. */
+/** Every value counts: one that does not apply is not within, so that no reason can better the count. */
 function countLine(some: readonly Checked[], what: string): string {
-  const applying = some.filter(({ outcome }) => outcome !== 'not-applicable')
-  const within = applying.filter(({ outcome }) => outcome === 'within')
-  return `${within.length} of ${applying.length} ${what} within tolerance`
+  const within = some.filter(({ outcome }) => outcome === 'within')
+  return `${within.length} of ${some.length} ${what} within tolerance`
+}
+
+/** What became of the published values that are not within. */
+function restLine(published: readonly Checked[]): string {
+  const count = (outcome: Checked['outcome']): number => published.filter((one) => one.outcome === outcome).length
+  const missed = published.filter(isFailure).length
+  return `Of the others ${count('not-applicable')} do not apply, ${count('contradicted')} are not within for a known reason, ${missed} are missed.`
 }
 
 function section(
