@@ -22,4 +22,13 @@ export const quantityWords: Readonly<Record<QuantityName, { readonly spoken: str
   voltage: { spoken: 'voltage', example: '24 V' },
   concentration: { spoken: 'concentration', example: '42 ppm' },
   current: { spoken: 'current', example: '0.5 A' },
+  head: { spoken: 'head', example: '12.4 ft' },
+  flowCoefficient: { spoken: 'flow coefficient', example: '7.5 Cv' },
+  velocity: { spoken: 'velocity', example: '4 ft/s' },
+  heatRatePerLength: { spoken: 'heat rate per length', example: '580 Btu/h ft' },
+  heatFlux: { spoken: 'heat flux', example: '30 Btu/h ft2' },
+  thermalResistance: { spoken: 'thermal resistance', example: '1.5 h ft2 F/Btu' },
+  heatLossCoefficient: { spoken: 'heat loss coefficient', example: '659 Btu/h F' },
+  energy: { spoken: 'energy', example: '820 therms' },
+  number: { spoken: 'number', example: '8.2' },
 }

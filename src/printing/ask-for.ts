@@ -22,6 +22,15 @@ export const writtenLike: Readonly<Record<QuantityName, string>> = {
   voltage: '24 V',
   concentration: '42 ppm',
   current: '3 A',
+  head: '12.4 ft',
+  flowCoefficient: '7.5 Cv',
+  velocity: '4 ft/s',
+  heatRatePerLength: '580 Btu/h ft',
+  heatFlux: '30 Btu/h ft2',
+  thermalResistance: '1.5 h ft2 F/Btu',
+  heatLossCoefficient: '650 Btu/h F',
+  energy: '820 therms',
+  number: '8.2',
 }
 
 /** What an answer to a question of this type looks like, as the document writes it: "plain, threaded, capped", "such as 18 in". */

@@ -1,7 +1,8 @@
 /**
  * Size of the trade's units in the units amounts are held in. The foot, gallon, pound, Btu (International Table) and
  * degree are exact by definition, the others follow from them; source NIST SP 811, appendix B, recalled. The water
- * column is the conventional one at 4 C. The boiler horsepower is the rounded figure of the trade's conversion tables.
+ * column is the conventional one at 4 C. The boiler horsepower is the rounded figure of the trade's conversion tables. The
+ * therm is 100,000 Btu of the International Table.
  */
 export const inch = 0.0254
 export const foot = 0.3048
@@ -21,6 +22,7 @@ export const bar = 100_000
 export const standardAtmosphere = 101_325
 export const btu = 1055.05585262
 export const btuPerHour = btu / 3600
+export const therm = 100_000 * btu
 export const boilerHorsepower = 33_475 * btuPerHour
 export const fahrenheitDegree = 5 / 9
 export const fahrenheitAtAbsoluteZero = -459.67
@@ -32,3 +34,7 @@ export const secondsPerDay = 86_400
 /** The average year of 365.25 days, and its twelfth part: 24 months are 730.5 days. */
 export const year = 365.25 * secondsPerDay
 export const month = year / 12
+/** Kv of a valve with a Cv of 1: gpm at 1 psi, as m3/h at 1 bar. */
+export const kvOfCv = (gallon * (hour / minute)) / Math.sqrt(poundPerSquareInch / bar)
+/** Milligrams in a liter of water, by the kilogram that a liter weighs, are millionths; a grain in a gallon is so many. */
+export const grainPerGallon = (pound / 7000 / gallon) * 1e-3

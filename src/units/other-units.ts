@@ -1,8 +1,11 @@
-import { ounce, pound } from './conversion-factors.js'
+import { grainPerGallon, ounce, pound } from './conversion-factors.js'
 import { caseSensitiveUnit, measuredQuantity, printedIn, unit } from './measured-quantity.js'
 
 const percent = unit('%', 0.01, ['percent', 'pct'])
 const partsPerMillion = unit('ppm', 1e-6)
+// Of what is dissolved in water: a liter of it is taken as a kilogram.
+const milligramsPerLiter = unit('mg/L', 1e-6)
+const grainsPerGallon = unit('gpg', grainPerGallon, ['gr/gal', 'grains/gal', 'grains/gallon'])
 const pounds = unit('lb', pound, ['lbs', 'pound', 'pounds'])
 const kilograms = unit('kg', 1)
 const volts = unit('V', 1, ['volt', 'volts', 'VAC', 'VDC'])
@@ -18,7 +21,7 @@ export const otherUnits = Object.freeze({
   }),
   concentration: measuredQuantity({
     spoken: 'a concentration',
-    units: [partsPerMillion],
+    units: [partsPerMillion, milligramsPerLiter, grainsPerGallon],
     suggested: partsPerMillion,
     least: 0,
     printed: { ip: [printedIn(partsPerMillion, 0)], si: [printedIn(partsPerMillion, 0)] },

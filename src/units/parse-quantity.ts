@@ -3,6 +3,7 @@ import { parseDate } from './date.js'
 import { parseFeetAndInches } from './feet-and-inches.js'
 import { parseMeasured } from './parse-measured.js'
 import { type ParsedQuantity, refusal } from './parsed-quantity.js'
+import { parsePlainNumber } from './plain-number.js'
 import { plainText } from './plain-text.js'
 import type { QuantityName } from './quantity.js'
 
@@ -13,7 +14,7 @@ const longestText = 80
  *
  * Numbers may be decimal, grouped in thousands, in scientific notation or, where rulers and gauges have them, fractions
  * (`3/4`, `1-1/4`, `1 1/4`). Capitals and spaces matter only where they change the meaning. A number without a unit is
- * refused, except for counts and nominal sizes. Dates are `2024`, `2024-07` or `2024-07-01`; a year or month gives its
+ * refused, except for counts, plain numbers and nominal sizes. Dates are `2024`, `2024-07` or `2024-07-01`; a year or month gives its
  * first and last day.
  *
  * @param text what was written; over 80 characters are refused
@@ -33,6 +34,7 @@ export function parseQuantity(text: string, quantity: QuantityName): ParsedQuant
   const plain = plainText(text)
   if (quantity === 'date') return parseDate(plain)
   if (quantity === 'count') return parseCount(plain)
+  if (quantity === 'number') return parsePlainNumber(plain)
   if (quantity === 'length') return parseFeetAndInches(plain) ?? parseMeasured(plain, quantity)
   return parseMeasured(plain, quantity)
 }

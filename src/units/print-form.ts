@@ -6,6 +6,8 @@ import { printNominalSize } from './nominal-size.js'
 import type { QuantityName, UnitSystem } from './quantity.js'
 import { type MeasuredName, measuredQuantities } from './unit-tables.js'
 
+const plainDecimals = 2
+
 /** Writes one amount for reading, with more decimals than usual where asked. */
 export type PrintForm = (value: number, moreDecimals: number) => string
 
@@ -13,6 +15,7 @@ export type PrintForm = (value: number, moreDecimals: number) => string
 export function printForm(quantity: QuantityName, system: UnitSystem, magnitude: number): PrintForm {
   if (quantity === 'date') return printDate
   if (quantity === 'count') return decimalText
+  if (quantity === 'number') return (value, more) => decimalText(value, plainDecimals + more)
   const { unit, decimals } = printStep(quantity, system, magnitude)
   if (quantity === 'nominalSize') return (value, more) => printNominalSize(value, decimals + more)
   return (value, more) => `${decimalText(inUnit(value, unit), decimals + more)} ${unit.name}`

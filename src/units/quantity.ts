@@ -20,6 +20,15 @@ export const quantityNames = Object.freeze([
   'voltage',
   'current',
   'concentration',
+  'head',
+  'flowCoefficient',
+  'velocity',
+  'heatRatePerLength',
+  'heatFlux',
+  'thermalResistance',
+  'heatLossCoefficient',
+  'energy',
+  'number',
 ] as const)
 
 /**
@@ -41,6 +50,14 @@ export const quantityNames = Object.freeze([
  * | energyPerVolume | J/m3 |
  * | mass, voltage, current | kg, V, A |
  * | concentration | 1 (42 ppm is 0.000042) |
+ * | head | m of the fluid that is pumped |
+ * | flowCoefficient | m3/h of water at 1 bar (Kv) |
+ * | velocity | m/s |
+ * | heatRatePerLength, heatFlux | W/m, W/m2 |
+ * | thermalResistance | m2 K/W |
+ * | heatLossCoefficient | W/K |
+ * | energy | J |
+ * | number | 1, written bare: pH, exponents |
  */
 export type QuantityName = (typeof quantityNames)[number]
 

@@ -1,15 +1,17 @@
 import { energyUnits } from './energy-units.js'
 import { flowAndTimeUnits } from './flow-and-time-units.js'
+import { hydraulicUnits } from './hydraulic-units.js'
 import type { MeasuredQuantity, Unit } from './measured-quantity.js'
 import { otherUnits } from './other-units.js'
 import { pressureUnits } from './pressure-units.js'
 import { type QuantityName, quantityNames } from './quantity.js'
 import { sizeUnits } from './size-units.js'
 import { temperatureUnits } from './temperature-units.js'
+import { thermalUnits } from './thermal-units.js'
 import { unitKey } from './unit-key.js'
 
-/** The quantities written as a number and a unit; dates and counts are written otherwise. */
-export type MeasuredName = Exclude<QuantityName, 'date' | 'count'>
+/** The quantities written as a number and a unit; dates, counts and plain numbers are written otherwise. */
+export type MeasuredName = Exclude<QuantityName, 'date' | 'count' | 'number'>
 
 export const measuredQuantities: Readonly<Record<MeasuredName, MeasuredQuantity>> = Object.freeze({
   ...sizeUnits,
@@ -18,6 +20,8 @@ export const measuredQuantities: Readonly<Record<MeasuredName, MeasuredQuantity>
   ...energyUnits,
   ...flowAndTimeUnits,
   ...otherUnits,
+  ...hydraulicUnits,
+  ...thermalUnits,
 })
 
 type UnitsByKey = Readonly<Record<string, Unit>>
@@ -45,7 +49,7 @@ export function quantityOfUnit(unitText: string): MeasuredName | undefined {
 }
 
 function isMeasured(name: QuantityName): name is MeasuredName {
-  return name !== 'date' && name !== 'count'
+  return name !== 'date' && name !== 'count' && name !== 'number'
 }
 
 function lookupOf(name: MeasuredName): Lookup {

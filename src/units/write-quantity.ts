@@ -23,6 +23,7 @@ export function writeQuantity(value: number, quantity: QuantityName, system: Uni
   if (!Number.isFinite(value)) throw new UnitError('unwritable-quantity', `${value} cannot be written as an amount`)
   if (quantity === 'date') return printDate(value)
   if (quantity === 'count') return String(value)
+  if (quantity === 'number') return String(value)
   if (quantity === 'nominalSize') return fractionText(value) ?? String(value)
   const { unit } = printStep(quantity, system, value)
   const readsBack = (number: number) =>

@@ -24,6 +24,16 @@ const ranges: Readonly<Record<string, readonly [number, number]>> = {
   mass: [0, 500],
   voltage: [0, 240],
   current: [0, 20],
+  concentration: [0, 0.001],
+  head: [0, 15],
+  flowCoefficient: [0, 20],
+  velocity: [0, 4],
+  heatRatePerLength: [0, 1000],
+  heatFlux: [0, 200],
+  thermalResistance: [0, 2],
+  heatLossCoefficient: [0, 1000],
+  energy: [0, 3e11],
+  number: [0, 14],
 }
 
 /** A house made different at random: values set, guessed or emptied, things taken out or put in. Always readable. */

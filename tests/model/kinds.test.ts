@@ -141,24 +141,92 @@ describe('the built-in kinds together', () => {
   it('name each part by one owner', () => {
     expect(Object.fromEntries(model.ownerOf)).toEqual({
       ventTableRow: { kind: 'boiler', parts: 'ventTable' },
+      efficiencyPoint: { kind: 'boiler', parts: 'efficiencyCurve' },
+      altitudeRow: { kind: 'boiler', parts: 'altitudeTable' },
+      pumpPoint: { kind: 'circulator', parts: 'curve' },
+      resetPoint: { kind: 'heatingControl', parts: 'curve' },
+      chimneyInlet: { kind: 'chimneyFlue', parts: 'inlets' },
       ventFitting: { kind: 'ventRun', parts: 'fittings' },
       opening: { kind: 'ventTermination', parts: 'openings' },
     })
   })
 
   it('gather kinds in families', () => {
-    expect(model.kindsIn.get('emitter')).toEqual(['castIronRadiator', 'finTube', 'panelRadiator', 'unitHeater'])
-    expect(model.kindsIn.get('poweredDevice')).toEqual(['zoneValve', 'thermostat', 'controlPanel'])
-    expect(model.kindsIn.get('fuelBurner')).toEqual(['boiler', 'waterHeater'])
-    expect(model.kindsIn.get('pressurePart')).not.toContain('boiler')
+    const inFamily = (name: string) => [...(model.kindsIn.get(name) ?? [])].sort()
+    expect(inFamily('emitter')).toEqual([
+      'castIronBaseboard',
+      'castIronRadiator',
+      'convector',
+      'fanCoil',
+      'finTube',
+      'panelRadiator',
+      'radiantFloor',
+      'towelRadiator',
+      'unitHeater',
+    ])
+    expect(inFamily('poweredDevice')).toEqual([
+      'actuator',
+      'controlPanel',
+      'divertingValve',
+      'heatingControl',
+      'networkGateway',
+      'relay',
+      'thermostat',
+      'zoneValve',
+    ])
+    expect(inFamily('fuelBurner')).toEqual(['boiler', 'otherGasAppliance', 'waterHeater'])
+    expect(inFamily('gasAppliance')).toEqual(['boiler', 'otherGasAppliance', 'waterHeater'])
+    expect(inFamily('backflowDevice')).toEqual(['backflowPreventer', 'combinedFillDevice'])
+    expect(inFamily('fillDevice')).toEqual(['combinedFillDevice', 'fillValve', 'glycolFeeder'])
+    expect(inFamily('hotWaterSource')).toEqual(['builtInWaterHeater', 'indirectTank', 'waterHeater'])
+    expect(inFamily('waterVessel')).toEqual(['boiler', 'bufferTank', 'indirectTank', 'waterHeater'])
+    expect(inFamily('pressurePart')).not.toContain('boiler')
+  })
+
+  it('take everything that water under pressure fills as a part under pressure, but the boiler with its own limit', () => {
+    const wet = builtInKinds.filter((kind) => Object.values(kind.ports).includes('heatingWater'))
+    const without = wet.filter((kind) => !kind.families.some((family) => family.name === 'pressurePart'))
+    expect(without.map((kind) => kind.name).sort()).toEqual([
+      'backflowPreventer',
+      'boiler',
+      'combinedFillDevice',
+      'fillValve',
+      'glycolFeeder',
+    ])
   })
 
   it('count references at what they refer to', () => {
-    const countsAt = (name: string) => model.inverse.get(name)?.map(({ countedAs }) => countedAs)
-    expect(countsAt('boiler')).toEqual(['reliefs', 'ventRuns', 'neutralizers', 'gasConnectors'])
-    expect(countsAt('chimneyFlue')).toEqual(['appliances'])
-    expect(countsAt('space')).toEqual(['coAlarms'])
-    expect(countsAt('thermostat')).toEqual(['transformers'])
+    const countsAt = (name: string) => [...new Set(model.inverse.get(name)?.map(({ countedAs }) => countedAs))].sort()
+    expect(countsAt('boiler')).toEqual([
+      'builtInWaterHeaters',
+      'controls',
+      'emergencyStops',
+      'flowSwitches',
+      'gasConnectors',
+      'gasShutoffs',
+      'limits',
+      'lowWaterCutoffs',
+      'neutralizers',
+      'readings',
+      'relays',
+      'reliefs',
+      'serviceSwitches',
+      'testsIncluding',
+      'testsIsolating',
+      'thermometers',
+      'ventRuns',
+    ])
+    expect(countsAt('chimneyFlue')).toEqual(['appliances', 'boilers'])
+    expect(countsAt('space')).toEqual(['closets', 'coAlarms', 'combustionAirOpenings', 'zones'])
+    expect(countsAt('thermostat')).toEqual(['transformers', 'zones'])
+    expect(countsAt('fixture')).toEqual(['outlets'])
+  })
+
+  it('count one reference once', () => {
+    for (const [at, counted] of model.inverse) {
+      const ways = counted.map(({ kind, field, countedAs }) => `${at}.${countedAs} by ${kind}.${field}`)
+      expect(ways.filter((way, index) => ways.indexOf(way) !== index)).toEqual([])
+    }
   })
 
   it('let acid attack metals and concrete, never plastic', () => {
@@ -226,7 +294,16 @@ type ExportedNames = {
 }[keyof Exported]
 type Items = 'line' | 'zone' | 'space' | 'fixture' | 'state' | 'reading' | 'test' | 'evidence'
 type Singletons = 'site' | 'building' | 'water' | 'fuel' | 'heatingFluid' | 'jurisdiction'
-type NotComponents = Items | Singletons | 'installation' | 'ventTableRow' | 'ventFitting' | 'opening'
+type Parts =
+  | 'ventTableRow'
+  | 'ventFitting'
+  | 'opening'
+  | 'efficiencyPoint'
+  | 'altitudeRow'
+  | 'pumpPoint'
+  | 'resetPoint'
+  | 'chimneyInlet'
+type NotComponents = Items | Singletons | 'installation' | Parts
 
 const reservedKeys = ['id', 'kind', 'name', 'standing', 'evidence', 'medium', 'path']
 const shortenings = ['temp', 'press', 'vol', 'qty', 'max', 'min', 'dia', 'len', 'ref', 'num', 'elev', 'cap', 'spec']

@@ -48,6 +48,12 @@ const pairs: readonly (readonly [QuantityName, string, string, string])[] = [
   ['mass', 'oz', 'ounce', 'kg'],
   ['mass', 'g', 'g', 'kg'],
   ['current', 'mA', 'mA', 'A'],
+  ['head', 'ft', 'ft', 'm'],
+  ['velocity', 'ft/s', 'ft/s', 'm/s'],
+  ['heatRatePerLength', 'Btu/h ft', 'BTU/hour/ft', 'W/m'],
+  ['heatFlux', 'Btu/h ft2', 'BTU/hour/ft^2', 'W/m^2'],
+  ['energy', 'Btu', 'BTU', 'J'],
+  ['energy', 'kWh', 'kW hour', 'J'],
 ]
 
 describe('agreement with the units of mathjs', () => {

@@ -57,6 +57,17 @@ describe('amounts for reading', () => {
     ['10 lb', 'mass', '10 lb', '4.54 kg'],
     ['120 V', 'voltage', '120 V', '120 V'],
     ['0.32 A', 'current', '0.32 A', '0.32 A'],
+    ['7 gpg', 'concentration', '120 ppm', '120 ppm'],
+    ['12.43 ft', 'head', '12.43 ft', '3.79 m'],
+    ['7.5 Cv', 'flowCoefficient', '7.5 Cv', '6.49 Kv'],
+    ['4.2 ft/s', 'velocity', '4.2 ft/s', '1.28 m/s'],
+    ['580 Btu/h ft', 'heatRatePerLength', '580 Btu/h ft', '558 W/m'],
+    ['30 Btu/h ft2', 'heatFlux', '30 Btu/h ft2', '94.6 W/m2'],
+    ['1.5 h ft2 F/Btu', 'thermalResistance', '1.5 h ft2 F/Btu', '0.264 m2 K/W'],
+    ['659 Btu/h F', 'heatLossCoefficient', '659 Btu/h F', '347.6 W/K'],
+    ['820 therms', 'energy', '820 therms', '24031.8 kWh'],
+    ['8.2', 'number', '8.2', '8.2'],
+    ['1.375', 'number', '1.38', '1.38'],
   ])('%s as %s', (text, quantity, ip, metric) => {
     expect(printQuantity(si(quantity, text), quantity, 'ip')).toBe(ip)
     expect(printQuantity(si(quantity, text), quantity, 'si')).toBe(metric)

@@ -28,9 +28,15 @@ const tradeTable: readonly CheckValue[] = [
   { id: 'u-bhp', quantity: 'heatRate', text: '1 boiler hp', equals: '33475 Btu/h', tolerance: 2e-4 },
 ]
 
+/** Tests of the open-source library fluids (test_fittings.py), read. */
+const library: readonly CheckValue[] = [
+  { id: 'u-kv', quantity: 'flowCoefficient', text: '1 Kv', equals: '1.1560992283536566 Cv', tolerance: 1e-8 },
+]
+
 describe('unit factors of the reference', () => {
   it.each(definitions)(`$id: $text is $equals (${nist})`, agrees)
   it.each(tradeTable)('$id: $text is $equals (trade conversion table)', agrees)
+  it.each(library)('$id: $text is $equals (open-source library fluids)', agrees)
 })
 
 describe('unit factors of section 16, in the units amounts are held in', () => {
@@ -38,6 +44,7 @@ describe('unit factors of section 16, in the units amounts are held in', () => {
     ['pressure', '1 in wc', 249.08891],
     ['mass', '1 lb', 0.45359237],
     ['volumeFlow', '1 cfh', 0.0283168 / 3600],
+    ['energy', '1 therm', 105_505_585.262],
     ['energyPerVolume', '1 Btu/ft3', 1055.05585262 / 0.028316846592],
   ])('%s: %s', (quantity, text, expected) => {
     expect(si(quantity, text) / expected).toBeCloseTo(1, 5)

@@ -28,6 +28,15 @@ describe('a number without a unit', () => {
     ['10', 'mass', '10 lb'],
     ['24', 'voltage', '24 V'],
     ['15', 'current', '15 A'],
+    ['12.4', 'head', '12.4 ft'],
+    ['7.5', 'flowCoefficient', '7.5 Cv'],
+    ['4', 'velocity', '4 ft/s'],
+    ['580', 'heatRatePerLength', '580 Btu/h ft'],
+    ['30', 'heatFlux', '30 Btu/h ft2'],
+    ['1.5', 'thermalResistance', '1.5 h ft2 F/Btu'],
+    ['659', 'heatLossCoefficient', '659 Btu/h F'],
+    ['820', 'energy', '820 therms'],
+    ['42', 'concentration', '42 ppm'],
   ])('%s as %s is met with %s', (text, quantity, suggestion) => {
     const answer = refused(text, quantity)
     expect(answer.message).toContain('has no unit')
@@ -55,6 +64,9 @@ describe('a unit of something else', () => {
     ['20 mm', 'nominalSize', 'is a length', 'a nominal size is written with in'],
     ['22 kW', 'apparentPower', 'is a heat rate', 'an apparent power is written with VA'],
     ['30 lb', 'pressure', 'is a mass', 'a pressure is written with psi'],
+    ['5 psi', 'head', 'is a pressure', 'a head is written with ft'],
+    ['40 W', 'heatLossCoefficient', 'is a heat rate', 'a heat loss coefficient is written with Btu/h F'],
+    ['2 kWh', 'heatRate', 'is an energy', 'a heat rate is written with Btu/h'],
   ])('%s is no %s', (text, quantity, is, expected) => {
     const { message } = refused(text, quantity)
     expect(message).toContain(is)
@@ -85,6 +97,8 @@ describe('a unit nobody knows', () => {
     ['80 MBtu/h', 'heatRate', 'kBtu/h or MMBtu/h'],
     ['44 psia', 'pressure', 'gauge'],
     ['2 bara', 'pressure', 'gauge'],
+    ['12 ft wc', 'head', 'height of the fluid itself'],
+    ['5 MBtu', 'energy', 'kBtu or MMBtu'],
   ])('%s has two meanings or another zero', (text, quantity, says) => {
     expect(refused(text, quantity).message).toContain(says)
   })
@@ -126,6 +140,11 @@ describe('a number that is none', () => {
     ['1e3', 'count'],
     ['3 pieces', 'count'],
     ['9999999999999999', 'count'],
+    ['', 'number'],
+    ['pH', 'number'],
+    ['13/10', 'number'],
+    ['1e16', 'number'],
+    ['1e999', 'number'],
   ])('%j as %s', (text, quantity) => {
     expect(refused(text, quantity).message).not.toBe('')
   })
@@ -142,6 +161,7 @@ describe('a number that is none', () => {
     ['3 pieces', 'count', '3'],
     ['2.0', 'count', '2'],
     ['1,000', 'count', '1000'],
+    ['8.2 pH', 'number', '8.2'],
   ])('%j as %s is met with %j', (text, quantity, suggestion) => {
     expect(refused(text, quantity).suggestion).toBe(suggestion)
     expect(parseQuantity(suggestion, quantity).ok).toBe(true)

@@ -11,7 +11,7 @@ import {
 const systems: readonly UnitSystem[] = ['ip', 'si']
 const cases = quantityNames.flatMap((quantity) => systems.map((system) => ({ quantity, system })))
 
-const maySinkBelowZero = new Set<QuantityName>(['temperatureDifference', 'slope', 'voltage', 'current'])
+const maySinkBelowZero = new Set<QuantityName>(['temperatureDifference', 'slope', 'voltage', 'current', 'number'])
 
 function amounts(quantity: QuantityName): fc.Arbitrary<number> {
   const positive = fc.double({ min: 1e-12, max: 1e12, noNaN: true })

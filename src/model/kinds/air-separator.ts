@@ -1,4 +1,5 @@
 import { pressurePart } from '../families.js'
+import { quantity } from '../field.js'
 import { kind } from '../kind.js'
 import type { WrittenOf } from '../written.js'
 
@@ -17,7 +18,13 @@ export const airSeparator = kind('airSeparator', {
     { between: ['out', 'vent'], closes: 'never' },
     { between: ['tank', 'vent'], closes: 'never' },
   ],
-  fields: { ...pressurePart.fields },
+  fields: {
+    ...pressurePart.fields,
+    /** Size of its connections; nominal inches, commonly 3/4 to 2. */
+    size: quantity('nominalSize'),
+    /** Flow coefficient; Cv, commonly 10 to 60. */
+    flowCoefficient: quantity('flowCoefficient'),
+  },
 })
 
 /** An air separator as written: plain text values. */

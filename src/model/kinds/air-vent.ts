@@ -1,4 +1,5 @@
 import { pressurePart } from '../families.js'
+import { choice } from '../field.js'
 import { kind } from '../kind.js'
 import type { WrittenOf } from '../written.js'
 
@@ -8,7 +9,11 @@ export const airVent = kind('airVent', {
   place: 'expansion',
   families: [pressurePart],
   ports: { port: 'heatingWater' },
-  fields: { ...pressurePart.fields },
+  fields: {
+    ...pressurePart.fields,
+    /** How it opens. */
+    type: choice({ automatic: 'automatic vent', manual: 'vent opened by hand' }),
+  },
 })
 
 /** An air vent as written: plain text values. */

@@ -1,4 +1,5 @@
-import { closable, pressurePart } from '../families.js'
+import { closable, heatingValve, pressurePart } from '../families.js'
+import { quantity, text } from '../field.js'
 import { kind } from '../kind.js'
 import type { WrittenOf } from '../written.js'
 
@@ -6,11 +7,19 @@ import type { WrittenOf } from '../written.js'
 export const balancingValve = kind('balancingValve', {
   spoken: 'balancing valve',
   place: 'boiler',
-  families: [closable, pressurePart],
+  families: [closable, pressurePart, heatingValve],
   ports: { in: 'heatingWater', out: 'heatingWater' },
   through: ['in', 'out'],
   ways: [{ between: ['in', 'out'], closes: 'always', restricts: true }],
-  fields: { ...closable.fields, ...pressurePart.fields },
+  fields: {
+    ...closable.fields,
+    ...pressurePart.fields,
+    ...heatingValve.fields,
+    /** Flow to which it shall be set; gpm, above zero. */
+    designFlow: quantity('volumeFlow'),
+    /** How it is set: turns or mark. */
+    setting: text,
+  },
 })
 
 /** A balancing valve as written: plain text values. */

@@ -1,14 +1,17 @@
-import { fuelBurner, ventedAppliance } from '../families.js'
-import { choice, quantity, yesNo } from '../field.js'
+import { fuelBurner, gasAppliance, ventedAppliance, waterVessel } from '../families.js'
+import { choice, group, listOf, quantity, reference, text, yesNo } from '../field.js'
 import { kind } from '../kind.js'
+import { ventMaterial } from '../vent-material.js'
 import type { EntryWritten, LongEntry, WrittenOf } from '../written.js'
+import { altitudeRow } from './altitude-row.js'
+import { efficiencyPoint } from './efficiency-point.js'
 import { ventTableRow } from './vent-table-row.js'
 
 /** A fuel-fired hot water boiler with its three water tappings. Its pressure limit is `mawp`. */
 export const boiler = kind('boiler', {
   spoken: 'boiler',
   place: 'boiler',
-  families: [fuelBurner, ventedAppliance],
+  families: [fuelBurner, ventedAppliance, gasAppliance, waterVessel],
   ports: {
     supply: 'heatingWater',
     return: 'heatingWater',
@@ -27,6 +30,8 @@ export const boiler = kind('boiler', {
   fields: {
     ...fuelBurner.fields,
     ...ventedAppliance.fields,
+    ...gasAppliance.fields,
+    ...waterVessel.fields,
     /** Maximum allowable working pressure on the nameplate; psi, commonly 30 to 160. */
     mawp: quantity('pressure'),
     /** Highest heat output, from the nameplate; Btu/h, above zero and below the input. */
@@ -71,27 +76,6 @@ export const boiler = kind('boiler', {
     polarity: choice({ correct: 'correct', reversed: 'line and neutral reversed' }),
     /** What calls it: a contact without voltage of its own, or one that brings voltage. */
     controlContact: choice({ dry: 'dry contact', powered: 'contact with a voltage of its own' }),
-    /** Distance along the pipe to its gas shutoff valve; feet, zero or more. */
-    gasShutoffDistance: quantity('length'),
-    /** Whether a sediment trap stands between the shutoff valve and the gas inlet. */
-    gasSedimentTrap: yesNo,
-    /** Whether a rigid gas connection has a union. */
-    gasUnion: yesNo,
-    /** Lowest gas inlet pressure that the maker allows while it fires; inches of water column. */
-    minimumInletPressure: quantity('pressure'),
-    /** Highest gas inlet pressure that the maker allows; inches of water column. */
-    maximumInletPressure: quantity('pressure'),
-    /** Gas inlet pressure with every appliance firing; inches of water column. */
-    inletPressureAllOn: quantity('pressure'),
-    /** Gas inlet pressure with nothing firing; inches of water column. */
-    inletPressureStatic: quantity('pressure'),
-    /** How it was made fit for its gas. */
-    gasConversion: choice({
-      factory: 'made for this gas',
-      'kit-with-label': 'converted by kit, labelled',
-      'kit-without-label': 'converted by kit, no label',
-      missing: 'not converted',
-    }),
     /** Least distance to what can burn that the maker asks for; inches, zero or more. */
     clearanceWanted: quantity('length'),
     /** Least distance to what can burn as it stands; inches, zero or more. */
@@ -102,8 +86,122 @@ export const boiler = kind('boiler', {
     manualLeft: yesNo,
     /** Whether a diagram of its controls was left at it. */
     controlDiagramLeft: yesNo,
+    /** Highest water flow that the maker allows; gpm, above zero. */
+    maximumFlow: quantity('volumeFlow'),
+    /** Greatest rise from return to supply that the maker allows; degF, commonly 30 to 60. */
+    maximumRise: quantity('temperatureDifference'),
+    /** Hottest water that it can be set to send out; degF, commonly 180 to 210. */
+    maximumSupply: quantity('temperature'),
+    /** Water it holds; gallons, above zero. */
+    waterVolume: quantity('volume'),
+    /** How it holds back the water: one point, from which the head grows with the square of the flow. */
+    resistance: group({
+      /** Flow of a point that the maker states; gpm, above zero. */
+      flow: quantity('volumeFlow'),
+      /** Head lost in the boiler at that flow; feet of the fluid, above zero. */
+      head: quantity('head'),
+    }),
+    /** Whether it holds little water and metal or much. */
+    massClass: choice({ 'low-mass': 'low mass', 'high-mass': 'high mass' }),
+    /** What its heat exchanger is made of. */
+    heatExchangerMaterial: choice({
+      stainless: 'stainless steel',
+      aluminum: 'aluminum',
+      'cast-iron': 'cast iron',
+      copper: 'copper',
+      steel: 'steel',
+    }),
+    /** Fluids that the manual accepts in it. */
+    acceptedFluids: listOf(
+      choice({
+        'plain-water': 'plain water',
+        'propylene-glycol': 'propylene glycol',
+        'ethylene-glycol': 'ethylene glycol',
+      }),
+    ),
+    /** Lowest pH of the water that the manual accepts; a number, commonly 6.5 to 8.2. */
+    lowestPH: quantity('number'),
+    /** Highest pH of the water that the manual accepts; a number, commonly 8.5 to 10. */
+    highestPH: quantity('number'),
+    /** Hardest water that the manual accepts; grains per gallon, commonly 5 to 12. */
+    highestHardness: quantity('concentration'),
+    /** Its vent category, by vent pressure and condensing. */
+    ventCategory: choice({
+      'category-I': 'category I',
+      'category-II': 'category II',
+      'category-III': 'category III',
+      'category-IV': 'category IV',
+    }),
+    /** Materials of the air intake pipe that the manual accepts. */
+    acceptedIntake: listOf(ventMaterial),
+    /** Highest flue gas temperature to which the manual accepts plastic vent pipe; degF, commonly 149 to 194. */
+    plasticVentLimit: quantity('temperature'),
+    /** The chimney flue that it vents into. */
+    chimney: reference('chimneyFlue', { countedAs: 'boilers' }),
+    /** Size of its tapping for the relief valve; nominal inches, commonly 3/4 to 2. */
+    reliefTapping: quantity('nominalSize'),
+    /** Whether it has a control that stops the burner at its working temperature. */
+    operatingControl: yesNo,
+    /** How many high limits it has beside that control; a whole number, commonly 1 or 2. */
+    highLimits: quantity('count'),
+    /** How its high limits come back: by hand or by themselves. */
+    highLimitReset: choice({ manual: 'manual reset', automatic: 'automatic reset', both: 'one of each' }),
+    /** Whether a built-in switch stops the burner at low water pressure. */
+    pressureSwitchBuiltIn: yesNo,
+    /** Listing of what stops the burner when water runs short. */
+    lowWaterListing: choice({
+      listed: 'listed as a low-water cutoff',
+      'listed-with-boiler': 'listed as part of the boiler',
+      'not-listed': 'not listed',
+    }),
+    /** What the manual says on low-water protection. */
+    lowWaterManual: choice({
+      'flow-sensing-accepted': 'flow sensing is enough',
+      'cutoff-demanded': 'a low-water cutoff is demanded',
+      silent: 'it says nothing',
+    }),
+    /** How its low-water protection can be tested. */
+    lowWaterTest: choice({
+      'test-button': 'a test button',
+      'drain-down': 'only by draining',
+      'not-testable': 'nothing',
+    }),
+    /** Whether it has a pressure gauge of its own. */
+    gaugeBuiltIn: yesNo,
+    /** Whether it shows the temperature of its water. */
+    thermometerBuiltIn: yesNo,
+    /** Whether a pump is built in. */
+    pumpBuiltIn: yesNo,
+    /** Whether a condensate trap is built in. */
+    trapBuiltIn: yesNo,
+    /** Whether the built-in trap was filled with water before the first firing. */
+    trapFilled: yesNo,
+    /** Most condensate that it makes; gallons per hour, commonly 0.5 to 2. */
+    condensateRate: quantity('volumeFlow'),
+    /** Whether it was set up for the altitude of the site as the manual says. */
+    altitudeSet: yesNo,
+    /** Highest input at the altitude of the site, from the manual; Btu/h, above zero. */
+    inputAtAltitude: quantity('heatRate'),
+    /** Greatest height above sea level that the manual allows; feet, commonly 2,000 to 10,000. */
+    highestAltitude: quantity('length'),
+    /** Whether it bears the mark of a testing laboratory for this use. */
+    listed: yesNo,
+    /** Serial number, from the nameplate. */
+    serial: text,
+    /** Voltage of its supply; volts, commonly 120 or 240. */
+    ratedVoltage: quantity('voltage'),
+    /** Current that it draws; amperes, commonly 1 to 12. */
+    ratedCurrent: quantity('current'),
+    /** Rating of the breaker ahead of it; amperes, commonly 15. */
+    circuitBreaker: quantity('current'),
+    /** What decided its size, as stated in writing. */
+    sizedFor: choice({ heating: 'the heating load', 'hot-water': 'hot water', 'future-load': 'a load to come' }),
+    /** Whether the record of the start-up was left at it. */
+    startUpRecordLeft: yesNo,
+    /** Whether a tag with fill pressure, air charge and fluid was left at it. */
+    settingsTagLeft: yesNo,
   },
-  parts: { ventTable: ventTableRow },
+  parts: { ventTable: ventTableRow, efficiencyCurve: efficiencyPoint, altitudeTable: altitudeRow },
 })
 
 /** A boiler as written: plain text values. */

@@ -1,4 +1,5 @@
 import { emitter, pressurePart } from '../families.js'
+import { quantity } from '../field.js'
 import { kind } from '../kind.js'
 import type { WrittenOf } from '../written.js'
 
@@ -10,7 +11,12 @@ export const castIronRadiator = kind('castIronRadiator', {
   ports: { in: 'heatingWater', out: 'heatingWater' },
   through: ['in', 'out'],
   ways: [{ between: ['in', 'out'], closes: 'never' }],
-  fields: { ...emitter.fields, ...pressurePart.fields },
+  fields: {
+    ...emitter.fields,
+    ...pressurePart.fields,
+    /** Equivalent direct radiation; square feet EDR, commonly 10 to 100. A square foot gives 150 Btu/h with water at 170 F in a room at 70 F. */
+    edr: quantity('area'),
+  },
 })
 
 /** A cast iron radiator as written: plain text values. */

@@ -1,4 +1,5 @@
-import { pressurePart } from '../families.js'
+import { heatingValve, pressurePart } from '../families.js'
+import { choice } from '../field.js'
 import { kind } from '../kind.js'
 import type { WrittenOf } from '../written.js'
 
@@ -6,11 +7,16 @@ import type { WrittenOf } from '../written.js'
 export const checkValve = kind('checkValve', {
   spoken: 'check valve',
   place: 'boiler',
-  families: [pressurePart],
+  families: [pressurePart, heatingValve],
   ports: { in: 'heatingWater', out: 'heatingWater' },
   through: ['in', 'out'],
   ways: [{ between: ['in', 'out'], closes: 'never', checks: true }],
-  fields: { ...pressurePart.fields },
+  fields: {
+    ...pressurePart.fields,
+    ...heatingValve.fields,
+    /** How it closes. */
+    type: choice({ swing: 'swing check', spring: 'spring check', weighted: 'weighted flow check' }),
+  },
 })
 
 /** A check valve as written: plain text values. */

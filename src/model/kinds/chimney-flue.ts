@@ -1,6 +1,7 @@
 import { choice, quantity, yesNo } from '../field.js'
 import { kind } from '../kind.js'
 import type { WrittenOf } from '../written.js'
+import { chimneyInlet } from './chimney-inlet.js'
 
 /** One flue of a chimney that carries flue gas up by natural draft. */
 export const chimneyFlue = kind('chimneyFlue', {
@@ -17,7 +18,12 @@ export const chimneyFlue = kind('chimneyFlue', {
     exterior: yesNo,
     /** How many unused inlets stand open into it; a whole number from 0. */
     openInlets: quantity('count'),
+    /** The cover that keeps rain out of its top. */
+    topCover: choice({ fitted: 'fitted', missing: 'missing' }),
+    /** Whether it was looked through from end to end. */
+    inspected: yesNo,
   },
+  parts: { inlets: chimneyInlet },
 })
 
 /** A chimney flue as written: plain text values. */

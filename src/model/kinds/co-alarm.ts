@@ -1,4 +1,4 @@
-import { reference, yesNo } from '../field.js'
+import { choice, reference, yesNo } from '../field.js'
 import { kind } from '../kind.js'
 import type { WrittenOf } from '../written.js'
 
@@ -11,6 +11,10 @@ export const coAlarm = kind('coAlarm', {
     space: reference('space', { countedAs: 'coAlarms' }),
     /** Whether it sounds together with the other alarms of the dwelling. */
     interconnected: yesNo,
+    /** Whether it is listed as a carbon monoxide alarm. */
+    listed: yesNo,
+    /** What powers it. */
+    source: choice({ wired: 'house wiring', battery: 'battery', plug: 'plug' }),
   },
 })
 

@@ -1,4 +1,4 @@
-import { choice } from '../field.js'
+import { choice, quantity, yesNo } from '../field.js'
 import { kind } from '../kind.js'
 import type { WrittenOf } from '../written.js'
 
@@ -16,6 +16,12 @@ export const condensatePump = kind('condensatePump', {
       'alarm-only': 'nothing, it only sounds an alarm',
       'not-wired': 'nothing, it is not wired',
     }),
+    /** Height to which it pumps; feet, commonly 5 to 20. */
+    lift: quantity('head'),
+    /** What it pumps to that height; gallons per hour, above zero. */
+    capacity: quantity('volumeFlow'),
+    /** Whether its maker lists it for acid condensate. */
+    takesCondensate: yesNo,
   },
 })
 

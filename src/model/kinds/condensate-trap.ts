@@ -12,6 +12,8 @@ export const condensateTrap = kind('condensateTrap', {
   fields: {
     /** Whether it was filled with water before the first firing. */
     filled: yesNo,
+    /** Whether it stands where it cannot freeze. */
+    indoors: yesNo,
   },
 })
 

@@ -1,4 +1,5 @@
 import { poweredDevice } from '../families.js'
+import { choice } from '../field.js'
 import { kind } from '../kind.js'
 import type { WrittenOf } from '../written.js'
 
@@ -8,7 +9,11 @@ export const controlPanel = kind('controlPanel', {
   place: 'electrical',
   families: [poweredDevice],
   draws: 'steady',
-  fields: { ...poweredDevice.fields },
+  fields: {
+    ...poweredDevice.fields,
+    /** The contact by which it calls the boiler. */
+    endSwitch: choice({ dry: 'dry contact', powered: 'contact with a voltage of its own', missing: 'no contact' }),
+  },
 })
 
 /** A control panel as written: plain text values. */

@@ -1,4 +1,4 @@
-import { yesNo } from '../field.js'
+import { choice, yesNo } from '../field.js'
 import { kind } from '../kind.js'
 import { pipeType } from '../pipe-type.js'
 import type { WrittenOf } from '../written.js'
@@ -13,6 +13,16 @@ export const drainReceptor = kind('drainReceptor', {
     material: pipeType,
     /** Whether the condensate line ends in an open break above the water of the drain. */
     airBreak: yesNo,
+    /** What it is. */
+    type: choice({
+      'floor-drain': 'floor drain',
+      standpipe: 'standpipe',
+      sink: 'sink',
+      sump: 'sump',
+      outdoors: 'the ground outdoors',
+    }),
+    /** Whether a trap keeps sewer air out. */
+    trapped: yesNo,
   },
 })
 

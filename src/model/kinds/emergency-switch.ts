@@ -1,4 +1,4 @@
-import { choice } from '../field.js'
+import { choice, listOf, reference, yesNo } from '../field.js'
 import { kind } from '../kind.js'
 import type { WrittenOf } from '../written.js'
 
@@ -13,6 +13,10 @@ export const emergencySwitch = kind('emergencySwitch', {
       'outside-door': 'outside the boiler room door',
       'in-room': 'inside the boiler room',
     }),
+    /** The boilers whose burners it stops. */
+    stops: listOf(reference('boiler', { countedAs: 'emergencyStops' })),
+    /** Whether it is red and says what it is. */
+    marked: yesNo,
   },
 })
 

@@ -1,4 +1,4 @@
-import { choice, quantity, text } from '../field.js'
+import { choice, listOf, quantity, text } from '../field.js'
 import { kind } from '../kind.js'
 import type { ItemWritten } from '../written.js'
 
@@ -14,6 +14,10 @@ export const evidence = kind('evidence', {
     caption: text,
     /** Day on which it was taken or written; a date. */
     takenAt: quantity('date'),
+    /** Ids of the things that it shows. */
+    shows: listOf(text),
+    /** Digest of the file, by which it is recognized. */
+    digest: text,
   },
 })
 

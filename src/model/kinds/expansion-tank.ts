@@ -21,6 +21,14 @@ export const expansionTank = kind('expansionTank', {
     type: choice({ diaphragm: 'diaphragm or bladder', 'air-cushion': 'air cushion on the water' }),
     /** What carries its filled weight. */
     support: choice({ bracket: 'bracket or strap', floor: 'floor', pipe: 'the pipe it hangs on' }),
+    /** Most water that it may take in; gallons, above zero and at most its volume. */
+    acceptance: quantity('volume'),
+    /** Water for which its maker lists it. */
+    listedFor: choice({ heating: 'heating water', potable: 'drinking water' }),
+    /** Weight without water; pounds, above zero. */
+    emptyWeight: quantity('mass'),
+    /** Whether its water side can be emptied in place, to read the air charge. */
+    drainable: yesNo,
   },
 })
 

@@ -1,4 +1,4 @@
-import { choice, quantity } from '../field.js'
+import { fillDevice } from '../families.js'
 import { kind } from '../kind.js'
 import type { WrittenOf } from '../written.js'
 
@@ -6,15 +6,11 @@ import type { WrittenOf } from '../written.js'
 export const fillValve = kind('fillValve', {
   spoken: 'fill valve',
   place: 'fill',
+  families: [fillDevice],
   ports: { in: 'heatingWater', out: 'heatingWater' },
   through: ['in', 'out'],
   ways: [{ between: ['in', 'out'], closes: 'always', checks: true, restricts: true }],
-  fields: {
-    /** Pressure to which it fills; psi, commonly 12 to 30. */
-    setPressure: quantity('pressure'),
-    /** How the fill line is left in service. */
-    position: choice({ open: 'left open', closed: 'closed after filling' }),
-  },
+  fields: { ...fillDevice.fields },
 })
 
 /** A fill valve as written: plain text values. */

@@ -1,4 +1,5 @@
 import { emitter, pressurePart } from '../families.js'
+import { quantity } from '../field.js'
 import { kind } from '../kind.js'
 import type { WrittenOf } from '../written.js'
 
@@ -10,7 +11,14 @@ export const finTube = kind('finTube', {
   ports: { in: 'heatingWater', out: 'heatingWater' },
   through: ['in', 'out'],
   ways: [{ between: ['in', 'out'], closes: 'never' }],
-  fields: { ...emitter.fields, ...pressurePart.fields },
+  fields: {
+    ...emitter.fields,
+    ...pressurePart.fields,
+    /** Length of the finned part; feet, above zero. */
+    elementLength: quantity('length'),
+    /** Heat that a foot gives at the rating; Btu/h ft, commonly 400 to 800. */
+    ratedOutputPerLength: quantity('heatRatePerLength'),
+  },
 })
 
 /** A fin-tube baseboard as written: plain text values. */

@@ -23,13 +23,29 @@ export const fixture = kind('fixture', {
     /** The space in which it stands. */
     space: reference('space'),
     /** Where its hot water is stored. */
-    supply: reference(['indirectTank', 'waterHeater'], { countedAs: 'fixtures' }),
+    supply: reference('hotWaterSource', { countedAs: 'fixtures' }),
     /** Whether all its hot water passes a mixing valve. */
     tempered: yesNo,
     /** Whether a bath or shower has its own listed valve that limits the temperature. */
     ownValve: yesNo,
     /** Whether it is put in by this job or stays from before. */
     work: choice({ new: 'new work', kept: 'kept work' }),
+    /** Listing of the valve of its own. */
+    ownValveListing: choice({
+      'pressure-balance': 'pressure balancing (ASSE 1016)',
+      thermostatic: 'thermostatic (ASSE 1016)',
+      combination: 'combined (ASSE 1016)',
+      'point-of-use': 'point of use (ASSE 1070)',
+      'not-listed': 'not listed',
+    }),
+    /** Whether people use it who cannot get out of hot water by themselves. */
+    vulnerableUsers: yesNo,
+    /** Whether only staff use it, and a label says that its water is hot. */
+    staffOnly: yesNo,
+    /** Mixed water that it draws; gpm, commonly 0.5 to 5. */
+    flow: quantity('volumeFlow'),
+    /** Mixed water that one use takes; gallons, commonly 2 to 40. */
+    draw: quantity('volume'),
   },
 })
 

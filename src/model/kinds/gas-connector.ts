@@ -6,6 +6,9 @@ import type { WrittenOf } from '../written.js'
 export const gasConnector = kind('gasConnector', {
   spoken: 'gas connector',
   place: 'gas',
+  ports: { in: 'gas', out: 'gas' },
+  through: ['in', 'out'],
+  ways: [{ between: ['in', 'out'], closes: 'never' }],
   fields: {
     /** The appliance that it feeds. */
     appliance: reference('fuelBurner', { countedAs: 'gasConnectors' }),
@@ -13,6 +16,12 @@ export const gasConnector = kind('gasConnector', {
     length: quantity('length'),
     /** Whether it passes through a wall, floor, ceiling or casing. */
     throughWall: yesNo,
+    /** Its size; nominal inches, commonly 1/2 to 1. */
+    size: quantity('nominalSize'),
+    /** Whether it is listed for this use. */
+    listed: yesNo,
+    /** Whether its whole length is seen. */
+    visible: yesNo,
   },
 })
 

@@ -1,4 +1,4 @@
-import { pressurePart } from '../families.js'
+import { hotWaterSource, pressurePart, waterVessel } from '../families.js'
 import { choice, quantity, yesNo } from '../field.js'
 import { kind } from '../kind.js'
 import type { EntryWritten, WrittenOf } from '../written.js'
@@ -7,7 +7,7 @@ import type { EntryWritten, WrittenOf } from '../written.js'
 export const indirectTank = kind('indirectTank', {
   spoken: 'indirect tank',
   place: 'hotWater',
-  families: [pressurePart],
+  families: [pressurePart, waterVessel, hotWaterSource],
   ports: {
     coilIn: 'heatingWater',
     coilOut: 'heatingWater',
@@ -24,14 +24,46 @@ export const indirectTank = kind('indirectTank', {
   ],
   fields: {
     ...pressurePart.fields,
+    ...waterVessel.fields,
+    ...hotWaterSource.fields,
     /** Potable water it holds; gallons, above zero. */
     volume: quantity('volume'),
-    /** Temperature at which it keeps the water; degF, commonly 120 to 160. */
-    storedTemperature: quantity('temperature'),
     /** Whether its hot water circulates through the house and back. */
     recirculated: yesNo,
     /** Walls between heating fluid and drinking water in its coil. */
     coilWall: choice({ single: 'single wall', double: 'double wall with a leak path' }),
+    /** Heat that its coil takes at the rated flow; Btu/h, above zero. */
+    coilRating: quantity('heatRate'),
+    /** Rated flow through its coil; gpm, above zero. */
+    coilFlow: quantity('volumeFlow'),
+    /** Head lost in the coil at that flow; feet of the fluid, above zero. */
+    coilHead: quantity('head'),
+    /** Surface of its coil; square feet, above zero. */
+    coilArea: quantity('area'),
+    /** Heating water that its coil holds; gallons, above zero. */
+    coilVolume: quantity('volume'),
+    /** Whether a leak of its coil comes out where it is seen. */
+    leakPath: yesNo,
+    /** Heat that it loses while nothing is drawn; Btu/h, above zero. */
+    standbyLoss: quantity('heatRate'),
+    /** What the drinking water touches. */
+    material: choice({
+      stainless: 'stainless steel',
+      'glass-lined': 'glass-lined steel',
+      'copper-lined': 'copper-lined steel',
+      'stone-lined': 'stone-lined steel',
+    }),
+    /** Part of the volume that it gives before it turns cool; percent, commonly 70 to 80. */
+    usableFraction: quantity('fraction'),
+    /** Highest pressure that its maker allows on the drinking-water side; psi, commonly 100 to 150. */
+    potableMaximumPressure: quantity('pressure'),
+    /** How copper pipe is joined to its steel. */
+    nipples: choice({
+      dielectric: 'dielectric fittings',
+      brass: 'brass',
+      'plastic-lined': 'plastic-lined steel',
+      'steel-to-copper': 'steel straight to copper',
+    }),
   },
 })
 

@@ -1,4 +1,4 @@
-import { choice, group, quantity, yesNo } from '../field.js'
+import { choice, group, listOf, quantity, reference, yesNo } from '../field.js'
 import { kind } from '../kind.js'
 import { pipeType } from '../pipe-type.js'
 import type { LineOf } from '../written.js'
@@ -17,6 +17,10 @@ export const line = kind('line', {
       size: quantity('nominalSize'),
       /** Length of the pipe, fittings not counted; feet, zero or more. */
       length: quantity('length'),
+      /** Length of pipe that resists like pipe, fittings and valves without a coefficient together; feet, zero or more. */
+      equivalentLength: quantity('length'),
+      /** Equivalent hydraulic diameter of corrugated gas tubing, a designation; a whole number, commonly 13 to 62. */
+      ehd: quantity('count'),
     }),
     /** Where the line runs, at its coldest place. */
     exposure: choice({ heated: 'heated space', unheated: 'unheated space', outdoors: 'outdoors' }),
@@ -26,6 +30,16 @@ export const line = kind('line', {
     insulated: yesNo,
     /** Whether corrugated gas tubing in it is bonded to the electrode system. */
     bonded: yesNo,
+    /** Thickness of the insulation; inches, commonly 1/2 to 2. */
+    insulationThickness: quantity('length'),
+    /** The spaces that it runs through. */
+    spaces: listOf(reference('space')),
+    /** Height of its highest place above the boiler gauge; feet, zero or more. */
+    highPoint: quantity('length'),
+    /** How air gets out at its highest place. */
+    highPointVent: choice({ vent: 'an air vent', 'purge-point': 'a purge point', missing: 'nothing' }),
+    /** Longest distance between two supports; feet, above zero. */
+    supportSpacing: quantity('length'),
   },
 })
 

@@ -25,6 +25,25 @@ export const mixingValve = kind('mixingValve', {
     serves: choice({ house: 'the whole house', fixture: 'one fixture or room' }),
     /** Whether check valves stand on both its hot and its cold inlet. */
     inletChecks: yesNo,
+    /** Lowest flow at which it holds the temperature; gpm, commonly 0.5 to 4. */
+    minimumFlow: quantity('volumeFlow'),
+    /** Highest flow for which its maker rates it; gpm, above zero. */
+    maximumFlow: quantity('volumeFlow'),
+    /** Least difference between hot and mixed water that it needs; degF, commonly 5 to 27. */
+    leastDifference: quantity('temperatureDifference'),
+    /** Flow coefficient; Cv, commonly 1 to 10. */
+    flowCoefficient: quantity('flowCoefficient'),
+    /** Where its cold water is taken from. */
+    coldSource: choice({
+      'tank-line': 'the cold line of the tank, ahead of its check valve',
+      'other-line': 'another cold line',
+    }),
+    /** Whether hot and cold reach it at the same pressure. */
+    equalPressures: yesNo,
+    /** Whether its setting is locked. */
+    settingLocked: yesNo,
+    /** Day on which its mixed water was last measured; a date. */
+    outletMeasuredOn: quantity('date'),
   },
 })
 

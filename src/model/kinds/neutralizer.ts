@@ -1,4 +1,4 @@
-import { quantity, reference } from '../field.js'
+import { quantity, reference, yesNo } from '../field.js'
 import { kind } from '../kind.js'
 import type { WrittenOf } from '../written.js'
 
@@ -16,6 +16,12 @@ export const neutralizer = kind('neutralizer', {
     mediumRenewedOn: quantity('date'),
     /** The boiler whose condensate it treats. */
     serves: reference('boiler', { countedAs: 'neutralizers' }),
+    /** How long its medium lasts, by its maker; months, commonly 12 to 24. */
+    renewedEvery: quantity('time'),
+    /** Whether it holds its medium. */
+    charged: yesNo,
+    /** Whether condensate can pass around it. */
+    bypassed: yesNo,
   },
 })
 

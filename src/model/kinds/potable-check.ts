@@ -1,3 +1,4 @@
+import { choice } from '../field.js'
 import { kind } from '../kind.js'
 import type { WrittenOf } from '../written.js'
 
@@ -8,7 +9,15 @@ export const potableCheck = kind('potableCheck', {
   ports: { in: 'potableCold', out: 'potableCold' },
   through: ['in', 'out'],
   ways: [{ between: ['in', 'out'], closes: 'never', checks: true }],
-  fields: {},
+  fields: {
+    /** Where it stands. */
+    position: choice({
+      meter: 'at the meter',
+      tank: 'at the tank',
+      'mixing-valve': 'at a mixing valve',
+      other: 'elsewhere',
+    }),
+  },
 })
 
 /** A cold water check valve as written: plain text values. */

@@ -1,5 +1,5 @@
 import { pressurePart } from '../families.js'
-import { quantity, yesNo } from '../field.js'
+import { choice, quantity, yesNo } from '../field.js'
 import { kind } from '../kind.js'
 import type { WrittenOf } from '../written.js'
 
@@ -17,6 +17,12 @@ export const potableExpansionTank = kind('potableExpansionTank', {
     precharge: quantity('pressure'),
     /** Whether the charge was read with no water pressure on the tank; otherwise the gauge reads the system. */
     prechargeWaterSideEmpty: yesNo,
+    /** Most water that it may take in; gallons, above zero and at most its volume. */
+    acceptance: quantity('volume'),
+    /** Water for which its maker lists it. */
+    listedFor: choice({ heating: 'heating water', potable: 'drinking water' }),
+    /** What carries its filled weight. */
+    support: choice({ bracket: 'bracket or strap', floor: 'floor', pipe: 'the pipe it hangs on' }),
   },
 })
 

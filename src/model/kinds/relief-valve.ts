@@ -35,7 +35,27 @@ export const reliefValve = kind('reliefValve', {
       slopesDown: yesNo,
       /** What the discharge pipe is made of. */
       material: pipeType,
+      /** Length of the discharge pipe; feet, zero or more. */
+      length: quantity('length'),
+      /** Where it spills. */
+      into: choice({
+        floor: 'in the open above the floor',
+        receptor: 'in the open above a drain',
+        outdoors: 'outdoors',
+        'condensate-line': 'in condensate pipe',
+        'closed-pipe': 'in a closed pipe',
+      }),
+      /** Whether people see it spill. */
+      visible: yesNo,
     }),
+    /** Whether its tag bears the stamp of the boiler code. */
+    stamped: yesNo,
+    /** Temperature at which a T&P valve opens; degF, commonly 210. */
+    temperatureRating: quantity('temperature'),
+    /** Whether it is screwed straight into the tapping of what it protects. */
+    inTapping: yesNo,
+    /** Day on which it was last made to open; a date. */
+    lastLifted: quantity('date'),
   },
 })
 

@@ -1,4 +1,4 @@
-import { listOf, reference } from '../field.js'
+import { choice, listOf, quantity, reference } from '../field.js'
 import { kind } from '../kind.js'
 import type { ItemWritten } from '../written.js'
 
@@ -9,9 +9,24 @@ export const state = kind('state', {
   place: 'electrical',
   fields: {
     /** The valves that stand open. */
-    open: listOf(reference(['zoneValve', 'closable'])),
+    open: listOf(reference(['zoneValve', 'closable', 'divertingValve', 'bypassValve'])),
     /** The devices that draw power beside those that always do. */
     energized: listOf(reference('poweredDevice')),
+    /** The pumps that run. */
+    running: listOf(reference(['circulator', 'recirculationPump'])),
+    /** What it is for. */
+    purpose: choice({
+      heating: 'heating',
+      'hot-water': 'hot water',
+      both: 'heating and hot water together',
+      idle: 'nothing',
+    }),
+    /** The zones that get heat. */
+    zones: listOf(reference('zone')),
+    /** Heat that is asked for; Btu/h, zero or more. */
+    load: quantity('heatRate'),
+    /** Supply temperature; degF, commonly 90 to 190. */
+    supply: quantity('temperature'),
   },
 })
 

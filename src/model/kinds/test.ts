@@ -1,4 +1,4 @@
-import { choice, quantity, text, yesNo } from '../field.js'
+import { choice, listOf, quantity, reference, text, yesNo } from '../field.js'
 import { kind } from '../kind.js'
 import type { ItemWritten } from '../written.js'
 
@@ -24,9 +24,10 @@ export const test = kind('test', {
       'gas-piping': 'gas piping',
       'potable-piping': 'drinking-water piping',
       vent: 'vent pipe',
+      drain: 'drain pipe',
     }),
     /** What the pipe was filled with under pressure. */
-    testFluid: choice({ water: 'water', air: 'air or inert gas' }),
+    testFluid: choice({ water: 'water', air: 'air or inert gas', 'fuel-gas': 'fuel gas' }),
     /** Pressure that was held; psi, above zero. */
     pressure: quantity('pressure'),
     /** How long it was held; minutes, above zero. */
@@ -35,6 +36,34 @@ export const test = kind('test', {
     isolated: yesNo,
     /** Whether an official watched it. */
     witnessed: yesNo,
+    /** Pressure at the end; psi, zero or more. */
+    endPressure: quantity('pressure'),
+    /** Time of day at which it began. */
+    startedAt: text,
+    /** Time of day at which it ended. */
+    endedAt: text,
+    /** Low end of the scale of the gauge; psi, commonly 0. */
+    gaugeLow: quantity('pressure'),
+    /** High end of the scale of the gauge; psi, commonly 15 to 200. */
+    gaugeHigh: quantity('pressure'),
+    /** What stood under the test pressure. */
+    contains: listOf(
+      reference(['pressurePart', 'reliefValve', 'gasAppliance', 'fillValve', 'backflowDevice'], {
+        countedAs: 'testsIncluding',
+      }),
+    ),
+    /** What was shut off or taken out for the test. */
+    isolates: listOf(
+      reference(['pressurePart', 'reliefValve', 'gasAppliance', 'fillValve', 'backflowDevice'], {
+        countedAs: 'testsIsolating',
+      }),
+    ),
+    /** Whether a photo shows pressure and time at the beginning. */
+    startSeen: yesNo,
+    /** Whether a photo shows pressure and time at the end. */
+    endSeen: yesNo,
+    /** What the pressure did. */
+    result: choice({ held: 'held', fell: 'fell' }),
   },
 })
 

@@ -1,4 +1,4 @@
-import { listOf, quantity, reference } from '../field.js'
+import { listOf, quantity, reference, yesNo } from '../field.js'
 import { kind } from '../kind.js'
 import type { WrittenOf } from '../written.js'
 
@@ -11,6 +11,14 @@ export const transformer = kind('transformer', {
     rating: quantity('apparentPower'),
     /** The devices that it feeds. */
     feeds: listOf(reference('poweredDevice', { countedAs: 'transformers' })),
+    /** Voltage that it gives; volts, commonly 24. */
+    secondaryVoltage: quantity('voltage'),
+    /** Whether it is listed as class 2. */
+    classTwo: yesNo,
+    /** Whether a fuse or breaker guards its secondary. */
+    isProtected: yesNo,
+    /** Whether its secondary is tied to that of another transformer. */
+    secondaryJoined: yesNo,
   },
 })
 

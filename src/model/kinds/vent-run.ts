@@ -1,4 +1,4 @@
-import { choice, quantity, reference, yesNo } from '../field.js'
+import { choice, quantity, reference, text, yesNo } from '../field.js'
 import { kind } from '../kind.js'
 import { ventMaterial } from '../vent-material.js'
 import type { WrittenOf } from '../written.js'
@@ -37,6 +37,34 @@ export const ventRun = kind('ventRun', {
       'clean-space': 'a room with clean air',
       'fouled-space': 'a laundry, salon, pool store or dusty room',
     }),
+    /** The listed vent system to which pipe and fittings belong, in the words of its maker. */
+    listedSystem: text,
+    /** Standard that is printed on the pipe. */
+    standard: choice({
+      'ul-1738': 'UL 1738',
+      'ulc-s636': 'ULC S636',
+      'astm-d1785': 'ASTM D1785',
+      'astm-d2665': 'ASTM D2665',
+      'astm-f441': 'ASTM F441',
+      'astm-f891': 'ASTM F891 (cellular core)',
+      other: 'another standard',
+    }),
+    /** How its joints are made. */
+    joints: choice({
+      'primed-and-cemented': 'primed and cemented',
+      cemented: 'cemented without primer',
+      gasketed: 'gaskets, locked',
+      unlocked: 'gaskets, not locked',
+      mixed: 'mixed',
+    }),
+    /** Length that runs through unheated space; feet, zero or more. */
+    throughUnheated: quantity('length'),
+    /** Whether what runs through unheated space is insulated. */
+    insulated: yesNo,
+    /** Whether floors and rated walls that it passes are closed around it. */
+    firestops: yesNo,
+    /** Whether another appliance uses the same pipe. */
+    shared: yesNo,
   },
   parts: { fittings: ventFitting },
 })

@@ -25,6 +25,24 @@ export const ventTermination = kind('ventTermination', {
     regulatorDistance: quantity('length'),
     /** Whether it opens over a public walk. */
     overPublicWalk: yesNo,
+    /** Whether it is a concentric terminal listed with the boiler. */
+    listedConcentric: yesNo,
+    /** Distance between exhaust and intake that the maker asks for; inches, zero or more. */
+    intakeDistanceWanted: quantity('length'),
+    /** Distance to the nearest public walk; feet, zero or more. */
+    walkDistance: quantity('length'),
+    /** Height above a public walk that it opens over; feet, zero or more. */
+    heightAboveWalk: quantity('length'),
+    /** Distance to the gas meter; feet, zero or more. */
+    meterDistance: quantity('length'),
+    /** Distance to the nearest inside corner; inches, zero or more. */
+    cornerDistance: quantity('length'),
+    /** Distance to the property line that it faces; feet, zero or more. */
+    propertyLineDistance: quantity('length'),
+    /** Distance to a soffit, deck or balcony above it; inches, zero or more. */
+    overhangDistance: quantity('length'),
+    /** Distance to the termination of another appliance; inches, zero or more. */
+    otherTerminationDistance: quantity('length'),
   },
   parts: { openings: opening },
 })

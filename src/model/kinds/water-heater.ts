@@ -1,5 +1,5 @@
-import { fuelBurner } from '../families.js'
-import { choice, quantity, reference } from '../field.js'
+import { fuelBurner, gasAppliance, hotWaterSource, waterVessel } from '../families.js'
+import { choice, quantity, reference, yesNo } from '../field.js'
 import { kind } from '../kind.js'
 import type { WrittenOf } from '../written.js'
 
@@ -7,7 +7,7 @@ import type { WrittenOf } from '../written.js'
 export const waterHeater = kind('waterHeater', {
   spoken: 'water heater',
   place: 'hotWater',
-  families: [fuelBurner],
+  families: [fuelBurner, gasAppliance, waterVessel, hotWaterSource],
   ports: { gas: 'gas', vent: 'flueGas', cold: 'potableCold', hot: 'potableHot', relief: 'potableHot' },
   ways: [
     { between: ['cold', 'hot'], closes: 'never' },
@@ -16,6 +16,9 @@ export const waterHeater = kind('waterHeater', {
   ],
   fields: {
     ...fuelBurner.fields,
+    ...gasAppliance.fields,
+    ...waterVessel.fields,
+    ...hotWaterSource.fields,
     /** How its flue gas is moved out. */
     venting: choice({
       'draft-hood': 'draft hood',
@@ -29,8 +32,23 @@ export const waterHeater = kind('waterHeater', {
     flue: reference('chimneyFlue', { countedAs: 'appliances' }),
     /** Water it holds; gallons, zero for one without a tank. */
     volume: quantity('volume'),
-    /** Temperature at which it keeps the water; degF, commonly 110 to 140. */
-    storedTemperature: quantity('temperature'),
+    /** Size of its draft hood outlet; nominal inches, commonly 3 to 6. */
+    draftHoodSize: quantity('nominalSize'),
+    /** Heat to the water over the heating value of the fuel; percent, commonly 60 to 98. */
+    efficiency: quantity('fraction'),
+    /** Whether its hot water circulates through the house and back. */
+    recirculated: yesNo,
+    /** Part of the volume that it gives before it turns cool; percent, commonly 70 to 80. */
+    usableFraction: quantity('fraction'),
+    /** Highest pressure that its maker allows on the drinking-water side; psi, commonly 100 to 150. */
+    potableMaximumPressure: quantity('pressure'),
+    /** How copper pipe is joined to its steel. */
+    nipples: choice({
+      dielectric: 'dielectric fittings',
+      brass: 'brass',
+      'plastic-lined': 'plastic-lined steel',
+      'steel-to-copper': 'steel straight to copper',
+    }),
   },
 })
 

@@ -1,3 +1,4 @@
+import { quantity } from '../field.js'
 import { kind } from '../kind.js'
 import type { WrittenOf } from '../written.js'
 
@@ -6,7 +7,10 @@ export const waterService = kind('waterService', {
   spoken: 'water service',
   place: 'fill',
   ports: { out: 'potableCold' },
-  fields: {},
+  fields: {
+    /** Size of the pipe; nominal inches, commonly 3/4 to 1-1/2. */
+    size: quantity('nominalSize'),
+  },
 })
 
 /** A water service as written: plain text values. */

@@ -1,5 +1,5 @@
-import { poweredDevice, pressurePart } from '../families.js'
-import { choice } from '../field.js'
+import { heatingValve, poweredDevice, pressurePart } from '../families.js'
+import { choice, quantity } from '../field.js'
 import { kind } from '../kind.js'
 import type { WrittenOf } from '../written.js'
 
@@ -7,7 +7,7 @@ import type { WrittenOf } from '../written.js'
 export const zoneValve = kind('zoneValve', {
   spoken: 'zone valve',
   place: 'electrical',
-  families: [pressurePart, poweredDevice],
+  families: [pressurePart, poweredDevice, heatingValve],
   ports: { in: 'heatingWater', out: 'heatingWater' },
   through: ['in', 'out'],
   ways: [{ between: ['in', 'out'], closes: 'always' }],
@@ -15,8 +15,15 @@ export const zoneValve = kind('zoneValve', {
   fields: {
     ...pressurePart.fields,
     ...poweredDevice.fields,
+    ...heatingValve.fields,
     /** How it stands without power. */
     normally: choice({ open: 'normally open', closed: 'normally closed' }),
+    /** How it stands after a failure. */
+    failPosition: choice({ open: 'open', closed: 'closed', stays: 'as it was' }),
+    /** Greatest difference of pressure against which it shuts; psi, commonly 20 to 60. */
+    closePressure: quantity('pressure'),
+    /** The contact that tells when it is open. */
+    endSwitch: choice({ dry: 'dry contact', powered: 'contact with a voltage of its own', missing: 'no end switch' }),
   },
 })
 

@@ -1,4 +1,4 @@
-import { choice, quantity } from '../field.js'
+import { choice, quantity, yesNo } from '../field.js'
 import { kind } from '../kind.js'
 import type { SingletonWritten } from '../written.js'
 
@@ -24,6 +24,24 @@ export const building = kind('building', {
       tested: 'tested before it was cut',
       'cut-untested': 'cut without a test',
     }),
+    /** When it was built; a year. */
+    built: quantity('date'),
+    /** Floor area that is heated; square feet, above zero. */
+    heatedArea: quantity('area'),
+    /** Heat that the building needs at the outdoor design temperature, by calculation; Btu/h, above zero. */
+    heatLoss: quantity('heatRate'),
+    /** Heat that it loses for each degree between indoors and outdoors; Btu/h F, above zero. */
+    heatLossCoefficient: quantity('heatLossCoefficient'),
+    /** Fuel that was used in a year; therms, above zero. */
+    fuelOfYear: quantity('energy'),
+    /** Most hot water that is drawn in one hour; gallons, above zero. */
+    peakHotWater: quantity('volume'),
+    /** How many people can sleep in it; a whole number, zero or more. */
+    sleepingPlaces: quantity('count'),
+    /** Whether small children, frail or disabled people live in it. */
+    vulnerableUsers: yesNo,
+    /** Whether it has a basement. */
+    basement: yesNo,
   },
 })
 

@@ -22,6 +22,12 @@ export const fuel = kind('fuel', {
       sealed: 'sealed for good',
       open: 'left open',
     }),
+    /** Pressure at which gas is delivered to the house piping; inches of water column or psi, commonly 7 in wc or 2 psi. */
+    deliveryPressure: quantity('pressure'),
+    /** Greatest loss of pressure for which the house piping is sized; inches of water column, commonly 0.3 to 0.5. */
+    allowedDrop: quantity('pressure'),
+    /** Density of the gas over that of air; a number, about 0.6 for natural gas and 1.5 for propane. */
+    specificGravity: quantity('number'),
   },
 })
 

@@ -28,6 +28,18 @@ export const heatingFluid = kind('heatingFluid', {
     ),
     /** Whether the label says that all that was added is food grade. */
     foodGradeLabel: yesNo,
+    /** Temperature at which ice begins to form, by its maker; degF, commonly -60 to 32. */
+    freezePoint: quantity('temperature'),
+    /** Temperature at which the system is filled; degF, commonly 40 to 60. */
+    fillTemperature: quantity('temperature'),
+    /** Hottest mean of supply and return; degF, commonly 120 to 190. */
+    highestMean: quantity('temperature'),
+    /** Acidity; pH, commonly 7 to 10. */
+    pH: quantity('number'),
+    /** Day on which the system was last flushed; a date. */
+    flushedOn: quantity('date'),
+    /** Day on which strength and inhibitor were last checked; a date. */
+    checkedOn: quantity('date'),
   },
 })
 

@@ -1,4 +1,4 @@
-import { group, listOf, quantity, text } from '../field.js'
+import { choice, group, listOf, quantity, text } from '../field.js'
 import { kind } from '../kind.js'
 import type { SingletonWritten } from '../written.js'
 
@@ -25,6 +25,18 @@ export const jurisdiction = kind('jurisdiction', {
     }),
     /** Day on which the permit was applied for; a date. */
     applicationDate: quantity('date'),
+    /** Number of the permit. */
+    permitNumber: text,
+    /** Day on which the permit was given; a date. */
+    permitDate: quantity('date'),
+    /** How the approved drawings and the house agree. */
+    drawings: choice({
+      'as-built': 'the house is built as approved',
+      revised: 'changed, and the change was approved',
+      changed: 'changed, and the change was not approved',
+    }),
+    /** Inspections that the office makes. */
+    stages: listOf(choice({ rough: 'rough', 'gas-test': 'gas test', 'water-test': 'water test', final: 'final' })),
   },
 })
 

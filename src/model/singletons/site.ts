@@ -1,4 +1,4 @@
-import { quantity } from '../field.js'
+import { choice, quantity, yesNo } from '../field.js'
 import { kind } from '../kind.js'
 import type { SingletonWritten } from '../written.js'
 
@@ -14,6 +14,17 @@ export const site = kind('site', {
     outdoorDesign: quantity('temperature'),
     /** Depth of snow to be expected on the ground; inches, zero or more. */
     snowLine: quantity('length'),
+    /** Seismic design category of the site. */
+    seismicCategory: choice({
+      'category-A': 'category A',
+      'category-B': 'category B',
+      'category-C': 'category C',
+      'category-D': 'category D',
+      'category-E': 'category E',
+      'category-F': 'category F',
+    }),
+    /** Whether it lies where floods are to be expected. */
+    floodZone: yesNo,
   },
 })
 

@@ -14,6 +14,18 @@ export const water = kind('water', {
     meterCheck: yesNo,
     /** How hard it is: soft below 3.5 grains a gallon, hard from 10 up. */
     hardness: choice({ soft: 'soft', medium: 'of medium hardness', hard: 'hard' }),
+    /** Hardness as measured; grains per gallon, commonly 0 to 30. */
+    measuredHardness: quantity('concentration'),
+    /** Acidity; pH, commonly 6.5 to 8.5. */
+    pH: quantity('number'),
+    /** Chloride; ppm, commonly 5 to 250. */
+    chloride: quantity('concentration'),
+    /** Temperature of cold water in winter; degF, commonly 35 to 60. */
+    coldest: quantity('temperature'),
+    /** Temperature of cold water in summer; degF, commonly 55 to 85. */
+    warmest: quantity('temperature'),
+    /** Where it comes from. */
+    source: choice({ main: 'public main', well: 'own well' }),
   },
 })
 
