@@ -55,3 +55,6 @@ export const builtInChecks: readonly FactHandle[] = Object.freeze([
   treated,
   lineCarries,
 ])
+export { sizesOf, sizeTopics, type SizeTopic } from './sizes/size-topics.js'
+export type { SizeHead, SizeLine } from './sizes/size-line.js'
+export type { Sizes, TopicSizes } from './sizes/sizes.js'

@@ -74,8 +74,13 @@ function withOwn(missing: readonly Missing[], own: Missing): readonly Missing[] 
 /** What code finds out, without regard to what the document states as the answer. */
 export function judgeFact(catalogue: Catalogue, view: View, thing: Thing, fact: FactHandle): Answer {
   const used: Answer[] = []
+  return withTrail(fact.read(contextIn(catalogue, view, thing, used)), used)
+}
+
+/** All that code may see while it looks at one thing; every answer that it gets is noted in `used`. */
+export function contextIn(catalogue: Catalogue, view: View, thing: Thing, used: Answer[] = []): Context {
   const { installation } = view
-  const context: Context = {
+  return {
     subject: thing,
     installation,
     ask: (asked, of = thing) => {
@@ -90,7 +95,6 @@ export function judgeFact(catalogue: Catalogue, view: View, thing: Thing, fact: 
       return view.network()
     },
   }
-  return withTrail(fact.read(context), used)
 }
 
 function withTrail(answer: Answer, used: readonly Answer[]): Answer {

@@ -15,6 +15,6 @@ export { fact, type Context, type FactHandle, type FactType, type Listing } from
 export { defineCatalogue, factNames, typeOf, type Catalogue } from './catalogue.js'
 export { resolveFact, type Resolution, type ResolvedFact } from './resolve-fact.js'
 export { gatherFacts, type Facts } from './gather.js'
-export { askFact } from './ask.js'
+export { askFact, contextIn } from './ask.js'
 export { moreOf, moreParts } from './listing.js'
 export { openView, type View } from './view.js'

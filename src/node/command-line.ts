@@ -8,6 +8,7 @@ import { CouldNotRun } from './could-not-run.js'
 import { exitCodes, type ExitCode } from './exit-codes.js'
 import { addExplainCommand } from './explain-command.js'
 import { addRulesCommand } from './rules-command.js'
+import { addSizeCommand } from './size-command.js'
 import type { CommandLineIo } from './terminal.js'
 
 /**
@@ -50,6 +51,7 @@ function programFor(io: CommandLineIo, finish: (code: ExitCode) => void): Comman
   addCheckCommand(program, io, finish)
   addAskCommand(program, io, finish)
   addCountCommand(program, io, finish)
+  addSizeCommand(program, io, finish)
   addRulesCommand(program, io, finish)
   addExplainCommand(program, io, finish)
   return program

@@ -18,6 +18,7 @@ export const gasTableNames = [
   'polyethylene-natural-gas-half-inch',
 ] as const
 
+/** Published tables of what gas pipe carries, by pipe, gas and drop. */
 export type GasTableName = (typeof gasTableNames)[number]
 
 /** What pipe of each size carries at one length. */

@@ -4,6 +4,7 @@ import type { Glycol } from '../glycol.js'
 /** What fills a heating system: water, or glycol in water told by volume, as refractometers and labels tell it. */
 export type HeatingFluid = 'water' | GlycolInWater
 
+/** Glycol in water. */
 export interface GlycolInWater {
   readonly glycol: Glycol
   /** Part of glycol by volume, 0 to 1. */

@@ -32,6 +32,8 @@ export function pipeLoss({ flow, method = 'colebrook', ...pipe }: PipeFlow): Siz
   const why = firstImpossible(flowExpected(flow), ...pipeExpected(pipe), ...fluidExpected(pipe))
   if (why !== undefined) return cannotSize(why)
   const { velocity, reynolds, factor, moving, loss } = flowInPipe(flow, pipe, pipe, method)
+  // Diameters and fluids that no pipe has end beyond the numbers of a computer.
+  if (!Number.isFinite(loss)) return cannotSize('The flow cannot be worked out in a pipe so far from any real one.')
   return sized({
     value: loss,
     working: [

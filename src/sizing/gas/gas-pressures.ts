@@ -26,6 +26,7 @@ interface FiringHouse {
   readonly atmosphere: number
 }
 
+/** Pressures at the ends of the sections, or why there are none. */
 export type GasPressures =
   | { readonly ok: true; readonly ends: readonly { readonly id: string; readonly pressure: Sizing }[] }
   | { readonly ok: false; readonly why: string }

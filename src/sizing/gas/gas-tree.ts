@@ -22,6 +22,7 @@ export interface GasRun {
   readonly farthest: number
 }
 
+/** Gas piping ordered from the meter on, or why it is no tree. */
 export type GasTree =
   { readonly ok: true; readonly runs: readonly GasRun[] } | { readonly ok: false; readonly why: string }
 

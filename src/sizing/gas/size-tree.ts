@@ -28,6 +28,7 @@ export interface SizedSection {
   readonly carries: (size: number) => Sizing
 }
 
+/** Every section with its smallest pipe, or why there is none. */
 export type SizedTree =
   { readonly ok: true; readonly sections: readonly SizedSection[] } | { readonly ok: false; readonly why: string }
 

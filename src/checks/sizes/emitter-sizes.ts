@@ -1,0 +1,153 @@
+import type { Context } from '../../facts/index.js'
+import { castIronBaseboard, castIronRadiator, emitter, finTube, site, zone, type Thing } from '../../model/index.js'
+import {
+  castIronRadiator as castIron,
+  emitterOutput,
+  requiredWater,
+  resetReturn,
+  resetSupply,
+  type EmitterRating,
+  type ResetDesign,
+  type Sizing,
+} from '../../sizing/index.js'
+import { si } from '../../units/index.js'
+import { chain, stated } from './chain.js'
+import { askOnce, sizeLine, toldLine, type SizeLine, type Taking } from './size-line.js'
+
+/** What each emitter gives at the design water, what water it needs, which one sets the curve, and the curve. */
+export function emitterSizes(context: Context): readonly SizeLine[] {
+  const { things } = context.listed(emitter)
+  return [
+    ...things.flatMap((thing) => linesOf(context, thing)),
+    toldLine({ name: 'emitter that sets the curve' }, (take) => deciding(context, take)),
+    ...curveLines(context),
+  ]
+}
+
+function linesOf(context: Context, thing: Thing): readonly SizeLine[] {
+  const of = thing.id
+  const { ask } = context
+  return [
+    sizeLine({ name: 'output at the design water', of }, 'heatRate', (take) =>
+      emitterOutput({
+        rating: ratingOf(context, take, thing),
+        excess: designMean(context, take, thing) - air(context, take, thing),
+        kept: take.number(ask('coverFactor', thing)),
+      }),
+    ),
+    sizeLine({ name: 'mean water that it needs', of }, 'temperature', (take) => needed(context, take, thing)),
+  ]
+}
+
+function needed(context: Context, take: Taking, thing: Thing): Sizing {
+  return requiredWater({
+    rating: ratingOf(context, take, thing),
+    load: take.number(context.ask('roomLoad', thing)),
+    air: air(context, take, thing),
+    kept: take.number(context.ask('coverFactor', thing)),
+  })
+}
+
+/** Cast iron by its EDR, fin-tube by its length, everything else by the plate. */
+function ratingOf({ ask }: Context, take: Taking, thing: Thing): EmitterRating {
+  if (thing.kind.name === castIronRadiator.name) return castIron(take.number(ask('edr', thing)))
+  const perLength = 'ratedOutputPerLength' in thing.kind.fields ? ask('ratedOutputPerLength', thing) : undefined
+  const output =
+    perLength === undefined || perLength.state === 'unknown'
+      ? take.number(ask('ratedOutput', thing))
+      : take.number(perLength) * take.number(ask('elementLength', thing))
+  return {
+    output,
+    excess: take.number(ask('ratedDifference', thing)),
+    exponent: take.number(ask('exponent', thing)),
+  }
+}
+
+/** Air on the floor, which enters baseboard, is 5 F cooler than the room: common practice, and in the ratings of baseboard. */
+const floorAirBelowRoom = si('temperatureDifference', '5 F')
+
+function air({ ask, find }: Context, take: Taking, thing: Thing): number {
+  const space = find(take.word(ask('space', thing)))
+  const room = space === undefined ? NaN : take.number(ask('designTemperature', space))
+  return isBaseboard(thing) ? room - floorAirBelowRoom : room
+}
+
+function isBaseboard({ kind }: Thing): boolean {
+  return kind.name === finTube.name || kind.name === castIronBaseboard.name
+}
+
+function designMean(context: Context, take: Taking, thing: Thing): number {
+  const own = zoneOf(context, thing)
+  if (own === undefined) return take.number({ ...askOnce(context, zone.name, 'emitters') })
+  const { supply, back } = designWater(context, take, own)
+  return (supply + back) / 2
+}
+
+function zoneOf({ ask, listed }: Context, thing: Thing): Thing | undefined {
+  return listed(zone).things.find((one) => {
+    const emitters = ask('emitters', one)
+    return emitters.state === 'list' && emitters.members.includes(thing.id)
+  })
+}
+
+function designWater({ ask }: Context, take: Taking, of: Thing): { readonly supply: number; readonly back: number } {
+  const supply = take.number(ask('designSupply', of))
+  return { supply, back: supply - take.number(ask('designDifference', of)) }
+}
+
+function deciding(context: Context, take: Taking): string {
+  const lines = take.all(emitter.name, context.listed(emitter)).map((thing) => ({
+    thing,
+    water: needed(context, take, thing),
+  }))
+  const worst = lines.reduce<(typeof lines)[number] | undefined>(
+    (most, one) => (one.water.sized && (most === undefined || warmth(one.water) > warmth(most.water)) ? one : most),
+    undefined,
+  )
+  return worst === undefined ? 'none could be counted' : `${worst.thing.id}, ${worst.thing.kind.spoken}`
+}
+
+const warmth = (sizing: Sizing): number => (sizing.sized ? sizing.value : -Infinity)
+
+/** Supply and return over the season, by the first zone that states its design water. */
+function curveLines(context: Context): readonly SizeLine[] {
+  const first = context.listed(zone).things.find((one) => context.ask('designSupply', one).state === 'number')
+  if (first === undefined) return []
+  return curveSteps.flatMap((share) => [
+    sizeLine({ name: `supply at ${share.spoken}`, of: first.id }, 'temperature', (take) =>
+      atShare(context, take, first, share.part, resetSupply),
+    ),
+    sizeLine({ name: `return at ${share.spoken}`, of: first.id }, 'temperature', (take) =>
+      atShare(context, take, first, share.part, resetReturn),
+    ),
+  ])
+}
+
+const curveSteps = [
+  { spoken: 'the design temperature', part: 1 },
+  { spoken: 'three quarters of the load', part: 0.75 },
+  { spoken: 'half of the load', part: 0.5 },
+  { spoken: 'a quarter of the load', part: 0.25 },
+] as const
+
+function atShare(
+  context: Context,
+  take: Taking,
+  of: Thing,
+  part: number,
+  curve: (design: ResetDesign, outdoor: number) => Sizing,
+): Sizing {
+  const design = resetDesign(context, take, of)
+  const outdoor = design.balance - part * (design.balance - design.designOutdoor)
+  return chain(stated('outdoors', outdoor, 'K'), () => curve(design, outdoor))
+}
+
+function resetDesign(context: Context, take: Taking, of: Thing): ResetDesign {
+  const { supply, back } = designWater(context, take, of)
+  const emitters = take.list(context.ask('emitters', of)).flatMap((id) => context.find(id) ?? [])
+  const one = emitters[0]
+  const room = one === undefined ? NaN : air(context, take, one)
+  const exponent = one === undefined ? NaN : ratingOf(context, take, one).exponent
+  const designOutdoor = take.number(askOnce(context, site.name, 'outdoorDesign'))
+  return { supply, return: back, room, balance: room, designOutdoor, exponent }
+}

@@ -1,0 +1,81 @@
+import type { Context } from '../../facts/index.js'
+import { fuelBurner, gasMeter, line, type Thing } from '../../model/index.js'
+import type { PipedSection } from '../../sizing/index.js'
+import { pipeSize } from '../../tables/index.js'
+import type { Taking } from './size-line.js'
+import { boreOf } from './system-water.js'
+
+/** A section with the appliances that stand on it. */
+export interface GasLine {
+  readonly section: PipedSection
+  readonly appliances: readonly string[]
+}
+
+/**
+ * Gas lines as sections, from the meter on. A line that runs on through a tee counts with the load of all behind it over its
+ * whole length, which is the careful side.
+ */
+export function gasLines(context: Context, take: Taking): readonly GasLine[] {
+  const { listed } = context
+  const lines = take.all(line.name, listed(line)).filter(({ medium }) => medium === 'gas')
+  const meters = take.all(gasMeter.name, listed(gasMeter)).map(({ id }) => id)
+  return reachedFrom(meters, lines).map(({ thing, after }) => sectionOf(context, take, thing, after))
+}
+
+interface Reached {
+  readonly thing: Thing
+  readonly after: string | undefined
+}
+
+/** Walks from the meter outwards: every line comes after the line that met it first. */
+function reachedFrom(meters: readonly string[], lines: readonly Thing[]): readonly Reached[] {
+  const metBy = new Map<string, string | undefined>(meters.map((id) => [id, undefined]))
+  const reached: Reached[] = []
+  const seen = new Set<Thing>()
+  let ring = touching(meters, lines, seen)
+  while (ring.length > 0) {
+    for (const thing of ring) reached.push(reach(thing, metBy))
+    for (const thing of ring) seen.add(thing)
+    ring = touching([...metBy.keys()], lines, seen)
+  }
+  return reached
+}
+
+function touching(ids: readonly string[], lines: readonly Thing[], seen: ReadonlySet<Thing>): readonly Thing[] {
+  const met = new Set(ids)
+  return lines.filter((thing) => !seen.has(thing) && componentsOf(thing).some((id) => met.has(id)))
+}
+
+function reach(thing: Thing, metBy: Map<string, string | undefined>): Reached {
+  const parts = componentsOf(thing)
+  const met = parts.find((id) => metBy.has(id))
+  for (const id of parts.filter((one) => !metBy.has(one))) metBy.set(id, thing.id)
+  return { thing, after: met === undefined ? undefined : metBy.get(met) }
+}
+
+function componentsOf({ path }: Thing): readonly string[] {
+  return (path ?? []).flatMap((item) => (item.type === 'unknown' ? [] : [item.component]))
+}
+
+function sectionOf(context: Context, take: Taking, thing: Thing, after: string | undefined): GasLine {
+  const { ask, find } = context
+  const burners = componentsOf(thing)
+    .flatMap((id) => find(id) ?? [])
+    .filter(({ kind }) => kind.families.some(({ name }) => name === fuelBurner.name))
+  const section: PipedSection = {
+    id: thing.id,
+    ...(after === undefined ? {} : { after }),
+    length: take.number(ask('pipe.length', thing)),
+    input: burners.reduce((sum, one) => sum + take.number(ask('input', one)), 0),
+    bore: boreOfLine(context, take, thing),
+  }
+  return { section, appliances: burners.map(({ id }) => id) }
+}
+
+function boreOfLine({ ask }: Context, take: Taking, thing: Thing): PipedSection['bore'] {
+  const type = take.word(ask('pipe.type', thing))
+  if (type === 'csst') return { ehd: take.number(ask('pipe.ehd', thing)) }
+  const name = boreOf(type)
+  const size = take.number(ask('pipe.size', thing))
+  return { insideDiameter: (name === undefined ? undefined : pipeSize(name, size)?.inside) ?? NaN }
+}

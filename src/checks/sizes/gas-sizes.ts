@@ -1,0 +1,99 @@
+import type { Context } from '../../facts/index.js'
+import { fuel, fuelBurner, site } from '../../model/index.js'
+import {
+  atmosphericPressure,
+  cannotSize,
+  gasDemand,
+  gasPressures,
+  sizeGasTree,
+  type GasPressures,
+  type Sizing,
+} from '../../sizing/index.js'
+import { gasFlow, gasTable } from '../../tables/index.js'
+import { addedUp, chain, stated } from './chain.js'
+import { gasLines, type GasLine } from './gas-sections.js'
+import { askOnce, sizeLine, type SizeLine, type Taking } from './size-line.js'
+
+/** Gas that the house burns, what pressure is left at each appliance with all firing, and the smallest pipe by the table. */
+export function gasSizes(context: Context): readonly SizeLine[] {
+  const { ask, listed } = context
+  const burners = listed(fuelBurner).things
+  const value = askOnce(context, fuel.name, 'heatingValue')
+  const drawn = drawnLines(context)
+  return [
+    ...burners.map((one) =>
+      sizeLine({ name: 'gas that it burns', of: one.id, in: 'cfh' }, 'volumeFlow', (take) =>
+        gasDemand({ input: take.number(ask('input', one)), heatingValue: take.number(value) }),
+      ),
+    ),
+    sizeLine({ name: 'gas that all burn together', in: 'cfh' }, 'volumeFlow', (take) => {
+      const inputs = take.all(fuelBurner.name, listed(fuelBurner)).map((one) => ({
+        name: one.id,
+        value: take.number(ask('input', one)),
+        unit: 'W',
+      }))
+      return chain(addedUp('all appliances', inputs, 'W'), (input) =>
+        gasDemand({ input, heatingValue: take.number(value) }),
+      )
+    }),
+    ...drawn.flatMap(({ section, appliances }) =>
+      appliances.map((id) =>
+        sizeLine({ name: 'pressure left with everything on', of: id, in: 'in wc' }, 'pressure', (take) =>
+          pressureAt(context, take, section.id),
+        ),
+      ),
+    ),
+    ...drawn.map(({ section }) =>
+      sizeLine({ name: 'smallest steel pipe by the longest length', of: section.id }, 'nominalSize', (take) =>
+        tableSizeOf(context, take, section.id),
+      ),
+    ),
+  ]
+}
+
+/** The lines as drawn, for naming them: numbers are taken where they are used. */
+function drawnLines(context: Context): readonly GasLine[] {
+  const all: Taking = {
+    number: () => NaN,
+    word: () => '',
+    list: () => [],
+    all: (_, { things }) => things,
+  }
+  return gasLines(context, all)
+}
+
+function pressureAt(context: Context, take: Taking, id: string): Sizing {
+  const delivery = take.number(askOnce(context, fuel.name, 'deliveryPressure'))
+  const pressures = solved(context, take, delivery)
+  if (!pressures.ok) return cannotSize(pressures.why)
+  const end = pressures.ends.find((one) => one.id === id)?.pressure ?? cannotSize(`The line ${id} has no end.`)
+  return chain(stated('pressure behind the meter', delivery, 'Pa'), () => end)
+}
+
+function solved(context: Context, take: Taking, delivery: number): GasPressures {
+  const atmosphere = atmosphericPressure(take.number(askOnce(context, site.name, 'altitude')))
+  return gasPressures({
+    sections: gasLines(context, take).map(({ section }) => section),
+    gas: gasFlow(gasOf(context, take)),
+    heatingValue: take.number(askOnce(context, fuel.name, 'heatingValue')),
+    delivery,
+    atmosphere: atmosphere.sized ? atmosphere.value : NaN,
+  })
+}
+
+/** The table for natural gas below 2 psi with half an inch of drop; other gases and materials have tables of their own. */
+function tableSizeOf(context: Context, take: Taking, id: string): Sizing {
+  if (gasOf(context, take) !== 'natural-gas') return cannotSize('The table used here is for natural gas.')
+  const tree = sizeGasTree({
+    sections: gasLines(context, take).map(({ section }) => section),
+    table: gasTable('steel-natural-gas-half-inch'),
+    heatingValue: take.number(askOnce(context, fuel.name, 'heatingValue')),
+    method: 'longest-length',
+  })
+  if (!tree.ok) return cannotSize(tree.why)
+  return tree.sections.find((one) => one.id === id)?.size ?? cannotSize(`The line ${id} has no end.`)
+}
+
+function gasOf(context: Context, take: Taking): 'natural-gas' | 'propane' {
+  return take.word(askOnce(context, fuel.name, 'type')) === 'propane' ? 'propane' : 'natural-gas'
+}

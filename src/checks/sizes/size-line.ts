@@ -1,0 +1,143 @@
+import { unknown, type Answer, type Context, type Listing, type Missing } from '../../facts/index.js'
+import type { Sizing, Step } from '../../sizing/index.js'
+import type { QuantityName } from '../../units/index.js'
+
+/** What a line of a topic is about. */
+export interface SizeHead {
+  /** Such as `tank needed`. */
+  readonly name: string
+  /** Id of the thing that it is about. */
+  readonly of?: string
+  /** Unit to print it in, where the usual one does not suit: gas in `cfh`. */
+  readonly in?: 'cfh' | 'gph' | 'in wc'
+}
+
+/** A number that a topic came to, or why there is none. */
+export type SizeLine = SizeHead &
+  (
+    | {
+        readonly state: 'sized'
+        readonly quantity: QuantityName
+        /** In SI. */
+        readonly value: number
+        readonly working: readonly Step[]
+        readonly assumed: readonly string[]
+        /** False when an input lies outside the range for which the method is published. */
+        readonly valid: boolean
+      }
+    | {
+        /** Known only to lie between two numbers, one of which may be without limit. */
+        readonly state: 'bounded'
+        readonly quantity: QuantityName
+        /** In SI. */
+        readonly low: number
+        readonly high: number
+        readonly missing: readonly Missing[]
+      }
+    | { readonly state: 'told'; readonly text: string }
+    | { readonly state: 'open'; readonly missing: readonly Missing[] }
+    | { readonly state: 'impossible'; readonly why: string }
+  )
+
+/** Takes numbers out of answers; whatever has none, or may have more, is noted as missing. */
+export interface Taking {
+  readonly number: (answer: Answer) => number
+  readonly word: (answer: Answer) => string
+  /** Ids in a list that is complete. */
+  readonly list: (answer: Answer) => readonly string[]
+  /** Everything of a kind, where the count says that this is all. */
+  readonly all: (kind: string, listing: Listing) => Listing['things']
+}
+
+/**
+ * A line from a calculation over what is known. Where a number is missing the line is open and names it; a number that cannot
+ * be makes it impossible, in the words of the calculation.
+ */
+export function sizeLine(head: SizeHead, quantity: QuantityName, calculate: (take: Taking) => Sizing): SizeLine {
+  const { take, missing, assumed } = openTaking()
+  const result = calculate(take)
+  if (missing.length > 0) return { ...head, state: 'open', missing: unique(missing) }
+  if (!result.sized) return { ...head, state: 'impossible', why: result.why }
+  const { value, working, valid } = result
+  return { ...head, state: 'sized', quantity, value, working, valid, assumed: [...result.assumed, ...assumed] }
+}
+
+interface Turned {
+  readonly answer: Answer
+  /** Grows with what is asked. */
+  readonly turn: (value: number) => number
+}
+
+/** A line straight from one answer; where that is only bounded the line tells the bounds and what would tell more. */
+export function boundLine(head: SizeHead, quantity: QuantityName, { answer, turn }: Turned): SizeLine {
+  const { missing } = answer
+  if (answer.state !== 'number') return { ...head, state: 'open', missing }
+  const [low, high] = [turn(answer.low), turn(answer.high)]
+  if (low !== high) return { ...head, state: 'bounded', quantity, low, high, missing }
+  const assumed = answer.assumed ? [assumption] : []
+  return { ...head, state: 'sized', quantity, value: low, working: [], valid: true, assumed }
+}
+
+/** A line in words, from what is known. */
+export function toldLine(head: SizeHead, tell: (take: Taking) => string): SizeLine {
+  const { take, missing } = openTaking()
+  const text = tell(take)
+  return missing.length > 0 ? { ...head, state: 'open', missing: unique(missing) } : { ...head, state: 'told', text }
+}
+
+/** A question to one of the sections that a document has once. */
+export function askOnce({ find, ask }: Context, section: string, fact: string): Answer {
+  const thing = find(section)
+  return thing === undefined ? unknown({ missing: [{ subject: section, fact }] }) : ask(fact, thing)
+}
+
+const assumption = 'a value that the document only assumes'
+
+interface Open {
+  readonly take: Taking
+  readonly missing: Missing[]
+  readonly assumed: string[]
+}
+
+function openTaking(): Open {
+  const missing: Missing[] = []
+  const assumed: string[] = []
+  const note = (answer: Answer): void => {
+    if (answer.assumed) assumed.push(assumption)
+  }
+  const gap = (answer: Answer): void => {
+    missing.push(...answer.missing)
+  }
+  return {
+    missing,
+    assumed,
+    take: {
+      number: (answer) => {
+        note(answer)
+        if (answer.state === 'number' && answer.low === answer.high) return answer.low
+        gap(answer)
+        return NaN
+      },
+      word: (answer) => {
+        note(answer)
+        if (answer.state === 'word') return answer.word
+        gap(answer)
+        return ''
+      },
+      list: (answer) => {
+        note(answer)
+        if (answer.state === 'list' && answer.complete) return answer.members
+        gap(answer)
+        return []
+      },
+      all: (kind, { things, more }) => {
+        if (more > 0) missing.push({ subject: kind, fact: 'count' })
+        return things
+      },
+    },
+  }
+}
+
+function unique(missing: readonly Missing[]): readonly Missing[] {
+  return [...new Map(missing.map((one) => [`${one.subject} ${one.fact}`, one])).values()]
+}

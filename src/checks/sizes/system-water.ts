@@ -1,0 +1,61 @@
+import type { Context } from '../../facts/index.js'
+import { boiler, bufferTank, castIronRadiator, emitter, indirectTank, line, type Thing } from '../../model/index.js'
+import { estimatedPart, pipeVolume, systemVolume, type FilledPart, type SystemVolume } from '../../sizing/index.js'
+import { pipeSize, type PipeName } from '../../tables/index.js'
+import type { Taking } from './size-line.js'
+
+/** Water of the heating system, part by part: what plates and rulers tell, and old radiators by their EDR where no figure is known. */
+export function systemWater(context: Context, take: Taking): SystemVolume {
+  const { ask, listed } = context
+  const held = (kind: { readonly name: string }, field: string): readonly FilledPart[] =>
+    take.all(kind.name, listed(kind.name)).map((thing) => exact(thing.id, take.number(ask(field, thing))))
+  return systemVolume([
+    ...held(boiler, 'waterVolume'),
+    ...held(bufferTank, 'volume'),
+    ...held(indirectTank, 'coilVolume'),
+    ...take.all(emitter.name, listed(emitter)).map((thing) => emitterWater(context, take, thing)),
+    ...take
+      .all(line.name, listed(line))
+      .filter(({ medium }) => medium === 'heatingWater')
+      .map((thing) => pipeWater(context, take, thing)),
+  ])
+}
+
+const exact = (name: string, volume: number): FilledPart => ({ name, least: volume, likely: volume, most: volume })
+
+function emitterWater({ ask }: Context, take: Taking, thing: Thing): FilledPart {
+  const volume = ask('waterVolume', thing)
+  if (volume.state === 'unknown' && thing.kind.name === castIronRadiator.name)
+    return estimatedPart({ name: thing.id, emitter: 'cast-iron-radiator', size: take.number(ask('edr', thing)) })
+  return exact(thing.id, take.number(volume))
+}
+
+function pipeWater({ ask }: Context, take: Taking, thing: Thing): FilledPart {
+  const length = take.number(ask('pipe.length', thing))
+  if (length === 0) return exact(thing.id, 0)
+  const name = boreOf(take.word(ask('pipe.type', thing)))
+  const size = take.number(ask('pipe.size', thing))
+  const inside = name === undefined ? undefined : pipeSize(name, size)?.inside
+  const volume = pipeVolume({ insideDiameter: inside ?? NaN, length })
+  return exact(thing.id, volume.sized ? volume.value : NaN)
+}
+
+/** The table that lists the bores of a pipe as a document names it. */
+export function boreOf(type: string): PipeName | undefined {
+  switch (type) {
+    case 'copper-K':
+    case 'copper-L':
+    case 'copper-M':
+      return type
+    case 'steel':
+    case 'galvanized-steel':
+      return 'steel-40'
+    case 'stainless':
+      return 'stainless-40S'
+    case 'pex':
+    case 'pex-barrier':
+      return 'pex'
+    default:
+      return undefined
+  }
+}

@@ -1,0 +1,31 @@
+import type { Context } from '../../facts/index.js'
+import { ventRun } from '../../model/index.js'
+import { sized } from '../../sizing/index.js'
+import { equivalentLength } from '../equivalent-length.js'
+import { longestAllowed } from '../longest-allowed.js'
+import { stated } from './chain.js'
+import { sizeLine, type SizeLine } from './size-line.js'
+
+/** How long each side of the vent counts, and what is left of the maker's longest. */
+export function ventSizes({ ask, listed }: Context): readonly SizeLine[] {
+  return listed(ventRun).things.flatMap((run) => [
+    sizeLine({ name: 'equivalent length', of: run.id }, 'length', (take) => {
+      const answer = ask(equivalentLength, run)
+      return stated((answer.witness ?? []).join(' + '), take.number(answer), 'm')
+    }),
+    sizeLine({ name: 'length left', of: run.id }, 'length', (take) => {
+      const most = take.number(ask(longestAllowed, run))
+      const built = take.number(ask(equivalentLength, run))
+      return sized({
+        value: most - built,
+        working: [
+          { name: 'longest by the table of the maker', value: most, unit: 'm' },
+          { name: 'as built', value: built, unit: 'm' },
+          { name: 'left', value: most - built, unit: 'm' },
+        ],
+        assumed: [],
+        valid: true,
+      })
+    }),
+  ])
+}
