@@ -20,6 +20,12 @@ import { reliefInVolume } from './relief-in-volume.js'
 import { reliefOnBoiler } from './relief-on-boiler.js'
 import { reliefWay } from './relief-way.js'
 import { staticPressure } from './static-pressure.js'
+import { chargeGap } from './charge-gap.js'
+import { designReturn } from './design-return.js'
+import { outputAtDesign } from './emitter-output.js'
+import { firstHourWater } from './first-hour-water.js'
+import { pressureLeft, pressureLost } from './gas-pressure.js'
+import { potableVolumeNeeded, swollenWater, volumeNeeded } from './tank-needed.js'
 import { treated } from './treated.js'
 import { weakestPart } from './weakest-part.js'
 
@@ -40,6 +46,15 @@ export const builtInFacts: readonly FactHandle[] = Object.freeze([
   designLoad,
   boilerOutput,
   smallestZoneLoad,
+  volumeNeeded,
+  swollenWater,
+  potableVolumeNeeded,
+  chargeGap,
+  outputAtDesign,
+  pressureLeft,
+  pressureLost,
+  designReturn,
+  firstHourWater,
 ])
 
 /** Derived answers in words that the package brings along. */

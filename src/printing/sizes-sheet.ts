@@ -2,7 +2,7 @@ import type { SizeLine, Sizes, TopicSizes } from '../checks/index.js'
 import type { Missing } from '../facts/index.js'
 import { printIn, printQuantity, type UnitSystem } from '../units/index.js'
 import type { Item, Row, Section, Sheet } from './sheet.js'
-import { stepText } from './step-text.js'
+import { stepText } from '../sizing/index.js'
 
 /** A page of numbers, topic by topic, each with a working that can be followed with a pencil. */
 export function sizesSheet({ name, units, topics, advisory }: Sizes): Sheet {

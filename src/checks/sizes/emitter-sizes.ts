@@ -1,4 +1,4 @@
-import type { Context } from '../../facts/index.js'
+import { unknown, type Context } from '../../facts/index.js'
 import { castIronBaseboard, castIronRadiator, emitter, finTube, site, zone, type Thing } from '../../model/index.js'
 import {
   castIronRadiator as castIron,
@@ -26,17 +26,21 @@ export function emitterSizes(context: Context): readonly SizeLine[] {
 
 function linesOf(context: Context, thing: Thing): readonly SizeLine[] {
   const of = thing.id
-  const { ask } = context
   return [
     sizeLine({ name: 'output at the design water', of }, 'heatRate', (take) =>
-      emitterOutput({
-        rating: ratingOf(context, take, thing),
-        excess: designMean(context, take, thing) - air(context, take, thing),
-        kept: take.number(ask('coverFactor', thing)),
-      }),
+      outputAtDesignWater(context, take, thing),
     ),
     sizeLine({ name: 'mean water that it needs', of }, 'temperature', (take) => needed(context, take, thing)),
   ]
+}
+
+/** What an emitter gives with the water for which its zone is designed. */
+export function outputAtDesignWater(context: Context, take: Taking, thing: Thing): Sizing {
+  return emitterOutput({
+    rating: ratingOf(context, take, thing),
+    excess: designMean(context, take, thing) - air(context, take, thing),
+    kept: take.number(context.ask('coverFactor', thing)),
+  })
 }
 
 function needed(context: Context, take: Taking, thing: Thing): Sizing {
@@ -78,7 +82,7 @@ function isBaseboard({ kind }: Thing): boolean {
 
 function designMean(context: Context, take: Taking, thing: Thing): number {
   const own = zoneOf(context, thing)
-  if (own === undefined) return take.number({ ...askOnce(context, zone.name, 'emitters') })
+  if (own === undefined) return take.number(unknown({ missing: [{ subject: zone.name, fact: 'emitters' }] }))
   const { supply, back } = designWater(context, take, own)
   return (supply + back) / 2
 }

@@ -1,30 +1,24 @@
 import type { Context } from '../../facts/index.js'
-import { boiler, expansionTank, fillValve, heatingFluid, site, type Thing } from '../../model/index.js'
+import { expansionTank, fillValve, heatingFluid, type Thing } from '../../model/index.js'
 import {
   atmosphericPressure,
   diaphragmTank,
   enoughFor,
   fluidExpansion,
-  highestPressure,
   hotPressure,
   liftTemperature,
   tankAcceptance,
-  usualReliefMargin,
-  waterDensity,
   type FittedTank,
   type Sizing,
-  type TankPressures,
 } from '../../sizing/index.js'
 import { si } from '../../units/index.js'
-import { lowestReliefSetting } from '../lowest-relief-setting.js'
 import { staticPressure } from '../static-pressure.js'
 import { chain, stated } from './chain.js'
 import { askOnce, boundLine, sizeLine, type SizeLine, type Taking } from './size-line.js'
 import { systemFluid } from './system-fluid.js'
 import { systemWater } from './system-water.js'
+import { belowRelief, coldFill, reliefSetting, setFill, swelling, tankPressures, wantedAtTop } from './tank-inputs.js'
 
-/** Common practice. */
-const wantedAtTop = si('pressure', '4 psi')
 const tenGallons = si('volume', '10 gal')
 const filling = si('temperature', '50 F')
 const hottest = si('temperature', '180 F')
@@ -35,7 +29,11 @@ export function expansionSizes(context: Context): readonly SizeLine[] {
   return [
     ...fillLines(context),
     tankForTenGallons(context),
-    sizeLine({ name: 'water of the system' }, 'volume', (take) => systemWater(context, take).likely),
+    sizeLine(
+      { name: 'water of the system' },
+      'volume',
+      (take) => systemWater(context, take, { estimates: true }).likely,
+    ),
     sizeLine({ name: 'swelling from cold to hot' }, 'fraction', (take) => swelling(context, take)),
     sizeLine({ name: 'tank needed' }, 'volume', (take) => tankNeeded(context, take, 1)),
     sizeLine({ name: 'tank needed with 15 % more water' }, 'volume', (take) => tankNeeded(context, take, 1.15)),
@@ -55,17 +53,20 @@ function fillLines({ ask, listed }: Context): readonly SizeLine[] {
 
 /** Before the water of the house is known: what each ten gallons of it ask, at a height and temperatures that the name tells. */
 function tankForTenGallons(context: Context): SizeLine {
-  return sizeLine({ name: 'tank for every 10 gal of water, 50 F to 180 F, at sea level' }, 'volume', (take) =>
-    chain(atmosphericPressure(0), (atmosphere) =>
-      chain(fluidExpansion({ fluid: systemFluid(context, take), cold: filling, hot: hottest }), (share) =>
-        diaphragmTank({
-          expansion: share * tenGallons,
-          fill: fill(context, take),
-          highest: belowRelief(reliefSetting(context, take), hottest),
-          atmosphere,
-        }),
+  return sizeLine(
+    { name: 'tank for every 10 gal of water, 50 F to 180 F, as filled, at sea level' },
+    'volume',
+    (take) =>
+      chain(atmosphericPressure(0), (atmosphere) =>
+        chain(fluidExpansion({ fluid: systemFluid(context, take), cold: filling, hot: hottest }), (share) =>
+          diaphragmTank({
+            expansion: share * tenGallons,
+            fill: setFill(context, take),
+            highest: belowRelief(reliefSetting(context, take), hottest),
+            atmosphere,
+          }),
+        ),
       ),
-    ),
   )
 }
 
@@ -86,7 +87,7 @@ function tankLines(context: Context, tank: Thing): readonly SizeLine[] {
       }),
     ),
     sizeLine({ name: 'mean temperature at which the relief valve lifts', of }, 'temperature', (take) =>
-      chain(systemWater(context, take).likely, (systemVolume) =>
+      chain(systemWater(context, take, { estimates: true }).likely, (systemVolume) =>
         liftTemperature({
           systemVolume,
           fluid: systemFluid(context, take),
@@ -96,7 +97,7 @@ function tankLines(context: Context, tank: Thing): readonly SizeLine[] {
       ),
     ),
     sizeLine({ name: 'charge to set, water side empty', of }, 'pressure', (take) =>
-      stated('the cold fill pressure', fill(context, take), 'Pa'),
+      stated('the cold fill pressure', coldFill(context, take), 'Pa'),
     ),
     sizeLine({ name: 'fitted', of }, 'volume', (take) =>
       stated('plate of the tank', take.number(ask('volume', tank)), 'm3'),
@@ -105,58 +106,25 @@ function tankLines(context: Context, tank: Thing): readonly SizeLine[] {
 }
 
 function tankNeeded(context: Context, take: Taking, part: number): Sizing {
-  return chain(swollen(context, take, part), (expansion) => diaphragmTank({ ...pressures(context, take), expansion }))
+  return chain(swollen(context, take, part), (expansion) =>
+    diaphragmTank({ ...tankPressures(context, take), expansion }),
+  )
 }
 
 /** @param part of the water that was added up: old houses hold 15 % more or less, common practice */
 function swollen(context: Context, take: Taking, part: number): Sizing {
-  return chain(systemWater(context, take).likely, (volume) =>
+  return chain(systemWater(context, take, { estimates: true }).likely, (volume) =>
     chain(swelling(context, take), (share) => stated('swelling of the water', volume * part * share, 'm3')),
   )
-}
-
-function swelling(context: Context, take: Taking): Sizing {
-  return fluidExpansion({
-    fluid: systemFluid(context, take),
-    cold: take.number(askOnce(context, heatingFluid.name, 'fillTemperature')),
-    hot: take.number(askOnce(context, heatingFluid.name, 'highestMean')),
-  })
 }
 
 function fitted(context: Context, take: Taking, tank: Thing): FittedTank {
   const { ask } = context
   const limit = ask('acceptance', tank)
   return {
-    ...pressures(context, take),
+    ...tankPressures(context, take),
     volume: take.number(ask('volume', tank)),
     precharge: take.number(ask('precharge', tank)),
     ...(limit.state === 'number' ? { limit: limit.low } : {}),
   }
-}
-
-function pressures(context: Context, take: Taking): TankPressures {
-  const warmest = take.number(askOnce(context, heatingFluid.name, 'highestMean'))
-  const atmosphere = atmosphericPressure(take.number(askOnce(context, site.name, 'altitude')))
-  return {
-    fill: fill(context, take),
-    highest: belowRelief(reliefSetting(context, take), warmest),
-    atmosphere: atmosphere.sized ? atmosphere.value : NaN,
-  }
-}
-
-/** The relief valve is taken to stand as high as the tank. */
-function belowRelief(setting: number, warmest: number): number {
-  const density = Number.isFinite(warmest) ? waterDensity(warmest).value : NaN
-  const highest = highestPressure({ setting, margin: usualReliefMargin, above: 0, density })
-  return highest.sized ? highest.value : NaN
-}
-
-function fill({ ask, listed }: Context, take: Taking): number {
-  const settings = take.all(fillValve.name, listed(fillValve)).map((valve) => take.number(ask('setPressure', valve)))
-  return Math.max(...settings)
-}
-
-function reliefSetting({ ask, listed }: Context, take: Taking): number {
-  const settings = take.all(boiler.name, listed(boiler)).map((one) => take.number(ask(lowestReliefSetting, one)))
-  return Math.min(...settings)
 }

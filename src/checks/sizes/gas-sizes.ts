@@ -62,7 +62,8 @@ function drawnLines(context: Context): readonly GasLine[] {
   return gasLines(context, all)
 }
 
-function pressureAt(context: Context, take: Taking, id: string): Sizing {
+/** Pressure at the end of a drawn gas line with everything on. */
+export function pressureAt(context: Context, take: Taking, id: string): Sizing {
   const delivery = take.number(askOnce(context, fuel.name, 'deliveryPressure'))
   const pressures = solved(context, take, delivery)
   if (!pressures.ok) return cannotSize(pressures.why)

@@ -28,16 +28,7 @@ function linesOf(context: Context, tank: Thing): readonly SizeLine[] {
     sizeLine({ name: 'hot part at the mixing valve', of }, 'fraction', (take) =>
       hotShare({ hot: number(take, 'storedTemperature'), cold: take.number(cold), mixed: delivered(context, take) }),
     ),
-    sizeLine({ name: 'first hour, mixed', of }, 'volume', (take) =>
-      firstHour({
-        volume: number(take, 'volume'),
-        usable: number(take, 'usableFraction'),
-        stored: number(take, 'storedTemperature'),
-        cold: take.number(cold),
-        delivered: delivered(context, take),
-        heatRate: heatIntoTank(context, take, tank),
-      }),
-    ),
+    sizeLine({ name: 'first hour, mixed', of }, 'volume', (take) => firstHourOf(context, take, tank)),
     sizeLine({ name: 'water warmed without end, mixed', of }, 'volumeFlow', (take) =>
       recovery({
         heatRate: heatIntoTank(context, take, tank),
@@ -55,6 +46,19 @@ function linesOf(context: Context, tank: Thing): readonly SizeLine[] {
     ),
     sizeLine({ name: 'potable expansion tank needed', of }, 'volume', (take) => potable(context, take, tank)),
   ]
+}
+
+/** Mixed water in the first hour of steady draw. */
+export function firstHourOf(context: Context, take: Taking, tank: Thing): Sizing {
+  const number = (field: string): number => take.number(context.ask(field, tank))
+  return firstHour({
+    volume: number('volume'),
+    usable: number('usableFraction'),
+    stored: number('storedTemperature'),
+    cold: take.number(askOnce(context, water.name, 'coldest')),
+    delivered: delivered(context, take),
+    heatRate: heatIntoTank(context, take, tank),
+  })
 }
 
 function potable(context: Context, take: Taking, tank: Thing): Sizing {

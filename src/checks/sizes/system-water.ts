@@ -4,8 +4,13 @@ import { estimatedPart, pipeVolume, systemVolume, type FilledPart, type SystemVo
 import { pipeSize, type PipeName } from '../../tables/index.js'
 import type { Taking } from './size-line.js'
 
-/** Water of the heating system, part by part: what plates and rulers tell, and old radiators by their EDR where no figure is known. */
-export function systemWater(context: Context, take: Taking): SystemVolume {
+/** Whether old radiators of which no figure is known count by their EDR. A verdict never rests on that. */
+export interface WaterWords {
+  readonly estimates: boolean
+}
+
+/** Water of the heating system, part by part: what plates and rulers tell, and estimates where they are wanted. */
+export function systemWater(context: Context, take: Taking, words: WaterWords): SystemVolume {
   const { ask, listed } = context
   const held = (kind: { readonly name: string }, field: string): readonly FilledPart[] =>
     take.all(kind.name, listed(kind.name)).map((thing) => exact(thing.id, take.number(ask(field, thing))))
@@ -13,7 +18,7 @@ export function systemWater(context: Context, take: Taking): SystemVolume {
     ...held(boiler, 'waterVolume'),
     ...held(bufferTank, 'volume'),
     ...held(indirectTank, 'coilVolume'),
-    ...take.all(emitter.name, listed(emitter)).map((thing) => emitterWater(context, take, thing)),
+    ...take.all(emitter.name, listed(emitter)).map((thing) => emitterWater(context, take, thing, words)),
     ...take
       .all(line.name, listed(line))
       .filter(({ medium }) => medium === 'heatingWater')
@@ -23,9 +28,9 @@ export function systemWater(context: Context, take: Taking): SystemVolume {
 
 const exact = (name: string, volume: number): FilledPart => ({ name, least: volume, likely: volume, most: volume })
 
-function emitterWater({ ask }: Context, take: Taking, thing: Thing): FilledPart {
+function emitterWater({ ask }: Context, take: Taking, thing: Thing, { estimates }: WaterWords): FilledPart {
   const volume = ask('waterVolume', thing)
-  if (volume.state === 'unknown' && thing.kind.name === castIronRadiator.name)
+  if (estimates && volume.state === 'unknown' && thing.kind.name === castIronRadiator.name)
     return estimatedPart({ name: thing.id, emitter: 'cast-iron-radiator', size: take.number(ask('edr', thing)) })
   return exact(thing.id, take.number(volume))
 }

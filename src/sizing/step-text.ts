@@ -1,4 +1,4 @@
-import type { Step } from '../sizing/index.js'
+import type { Step } from './sized.js'
 import { printQuantity, type QuantityName, type UnitSystem } from '../units/index.js'
 
 /** A step of a calculation in the units of the reader: `swelling of the water 2.24 gal`. */
