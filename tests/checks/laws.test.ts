@@ -4,6 +4,7 @@ import { boundsOf, type Answer } from '../../src/facts/index.js'
 import { applyEdits, forgettable, type PlainMap } from '../../src/model/editing/index.js'
 import { askIn, factsOf, handles, model } from './asking.js'
 import { houses } from './houses.js'
+import { sizedFacts } from './sized-facts.js'
 
 function forget(document: PlainMap, pick: number): PlainMap {
   const addresses = forgettable(document, model)
@@ -45,6 +46,11 @@ function isSettled(answer: Answer): boolean {
   return answer.state === 'word' || (answer.state === 'number' && answer.low === answer.high)
 }
 
+/** Nothing is missing, and the witness says which number cannot be. */
+function isImpossible({ state, missing, witness }: Answer): boolean {
+  return state === 'unknown' && missing.length === 0 && witness !== undefined && witness.length > 0
+}
+
 describe('laws of derived facts', () => {
   it('forgetting makes every answer wider or unknown, never another', () => {
     fc.assert(
@@ -70,7 +76,11 @@ describe('laws of derived facts', () => {
   it('what is missing is told exactly where more could be known', () => {
     fc.assert(
       fc.property(houses, (house) => {
-        expect(allOf(house).filter(({ answer }) => (answer.missing.length === 0) !== isSettled(answer))).toEqual([])
+        expect(
+          allOf(house).filter(
+            ({ answer }) => (answer.missing.length === 0) !== isSettled(answer) && !isImpossible(answer),
+          ),
+        ).toEqual([])
       }),
       { numRuns: 200 },
     )
@@ -83,6 +93,8 @@ describe('laws of derived facts', () => {
       return { name, known: answers.includes(true), open: answers.includes(false) }
     })
     // What a line carries is part of the drawing: it is always said.
-    expect(seen).toEqual(handles.map(({ name }) => ({ name, known: true, open: name !== 'carries' })))
+    // What is sized from a whole house has a house of its own, in sized-facts.test.ts.
+    const here = seen.filter(({ name }) => !sizedFacts.includes(name))
+    expect(here).toEqual(here.map(({ name }) => ({ name, known: true, open: name !== 'carries' })))
   })
 })

@@ -28,7 +28,12 @@ const mutations: readonly (readonly [string, readonly Edit[], readonly string[]]
     ],
     ['stop fail relief/way/B1'],
   ],
-  ['M4 fill at 12 psi', [set('FV1.setPressure', '12 psi')], ['must fail fill/pressure-for-height/FV1']],
+  ['M3 an expansion tank of 4.4 gal', [set('EX1.volume', '4.4 gal')], ['must fail expansion/tank-size/EX1']],
+  [
+    'M4 fill at 12 psi',
+    [set('FV1.setPressure', '12 psi')],
+    ['must fail fill/pressure-for-height/FV1', 'should fail expansion/charge-matches-fill/EX1'],
+  ],
   ['M7 the neutralizer gone from before the floor drain', [{ remove: 'NE1' }], ['must fail condensate/neutralizer/B1']],
   ['M8 four more elbows: 60.5 ft, nothing', [set('VR1/quarter-bends.count', '7')], []],
   ['M8 six more elbows: 70.5 ft', [set('VR1/quarter-bends.count', '9')], ['must fail vent/length/VR1']],
@@ -36,7 +41,7 @@ const mutations: readonly (readonly [string, readonly Edit[], readonly string[]]
   [
     'M10 30 % propylene glycol under Harrowmere, its label not known',
     [set('heatingFluid.antifreeze', 'propylene-glycol'), set('heatingFluid.concentration', '30 %')],
-    ['must undecided backflow/device-class/BFP1'],
+    ['must fail expansion/tank-size/EX1', 'must undecided backflow/device-class/BFP1'],
   ],
   [
     'M10 the same under the model codes alone',
@@ -45,7 +50,7 @@ const mutations: readonly (readonly [string, readonly Edit[], readonly string[]]
       set('heatingFluid.antifreeze', 'propylene-glycol'),
       set('heatingFluid.concentration', '30 %'),
     ],
-    ['must fail backflow/device-class/BFP1'],
+    ['must fail backflow/device-class/BFP1', 'must fail expansion/tank-size/EX1'],
   ],
   ['M11 a relief valve of 60 psi', [set('RV1.setPressure', '60 psi')], ['stop fail relief/setting/B1']],
   [
@@ -56,7 +61,12 @@ const mutations: readonly (readonly [string, readonly Edit[], readonly string[]]
   [
     'M13 the height of the study panels forgotten',
     [{ forget: 'E10.topElevation' }, { forget: 'E11.topElevation' }],
-    ['must undecided fill/pressure-for-height/FV1'],
+    ['must undecided expansion/tank-size/EX1', 'must undecided fill/pressure-for-height/FV1'],
+  ],
+  [
+    'M14 60 ft of 1/2 in. to the boiler',
+    [set('G2.pipe.size', '1/2'), set('G2.pipe.length', '60 ft')],
+    ['must fail gas/pipe-capacity/B1'],
   ],
   ['M15 a terminal at 28 in', [set('VT1.heightAboveGrade', '28 in')], ['must fail vent/termination-height/VT1']],
 ]

@@ -60,7 +60,12 @@ const faults: readonly (readonly [string, readonly Edit[], readonly string[]])[]
   [
     'no relief valve at all',
     [{ remove: 'RV1' }, set('B1.capped', ['relief'])],
-    ['stop fail relief/capacity/B1', 'stop fail relief/present/B1', 'stop fail relief/way/B1'],
+    [
+      'must undecided expansion/tank-size/EX1',
+      'stop fail relief/capacity/B1',
+      'stop fail relief/present/B1',
+      'stop fail relief/way/B1',
+    ],
   ],
   [
     'a relief pipe that ends in a thread',
@@ -80,11 +85,15 @@ const faults: readonly (readonly [string, readonly Edit[], readonly string[]])[]
     ['must fail relief/discharge-height-tank/RV2'],
   ],
   ['two relief valves in one pipe', [set('RV1.discharge.shared', 'yes')], ['must fail relief/discharge-own-line/RV1']],
-  ['a fill of 12 psi', [set('FV1.setPressure', '12 psi')], ['must fail fill/pressure-for-height/FV1']],
+  [
+    'a fill of 12 psi',
+    [set('FV1.setPressure', '12 psi')],
+    ['must fail fill/pressure-for-height/FV1', 'should fail expansion/charge-matches-fill/EX1'],
+  ],
   [
     'a fill that reaches the top without margin',
     [set('FV1.setPressure', '13 psi')],
-    ['should fail fill/pressure-for-height/FV1'],
+    ['should fail expansion/charge-matches-fill/EX1', 'should fail fill/pressure-for-height/FV1'],
   ],
   ['a dual check on the fill', [set('BFP1.class', 'dual-check')], ['must fail backflow/device-class/BFP1']],
   [
@@ -94,12 +103,12 @@ const faults: readonly (readonly [string, readonly Edit[], readonly string[]])[]
       set('heatingFluid.concentration', '30 %'),
       set('heatingFluid.foodGradeLabel', 'no'),
     ],
-    ['must fail backflow/device-class/BFP1'],
+    ['must fail backflow/device-class/BFP1', 'must fail expansion/tank-size/EX1'],
   ],
   [
     'propylene glycol, label not known',
     [set('heatingFluid.antifreeze', 'propylene-glycol'), set('heatingFluid.concentration', '30 %')],
-    ['must undecided backflow/device-class/BFP1'],
+    ['must fail expansion/tank-size/EX1', 'must undecided backflow/device-class/BFP1'],
   ],
   [
     'propylene glycol with its label, as the town allows',
@@ -108,7 +117,7 @@ const faults: readonly (readonly [string, readonly Edit[], readonly string[]])[]
       set('heatingFluid.concentration', '30 %'),
       set('heatingFluid.foodGradeLabel', 'yes'),
     ],
-    [],
+    ['must fail expansion/tank-size/EX1'],
   ],
   [
     'an inhibitor behind a vented device',
@@ -161,7 +170,11 @@ const faults: readonly (readonly [string, readonly Edit[], readonly string[]])[]
         },
       },
     ],
-    ['must fail vent/orphaned-heater/WH1'],
+    [
+      'must fail vent/orphaned-heater/WH1',
+      'must undecided gas/pipe-capacity/WH1',
+      'must undecided hot-water/potable-tank-size/EXP2',
+    ],
   ],
   ['a condensate trap filled by nobody', [set('TR1.filled', 'no')], ['stop fail condensate/trap-filled/TR1']],
   ['condensate piped tight into the drain', [set('DR1.airBreak', 'no')], ['should fail condensate/air-break/DR1']],
@@ -190,7 +203,11 @@ const faults: readonly (readonly [string, readonly Edit[], readonly string[]])[]
     [set('B1.inhibitorWanted', 'yes')],
     ['must fail water/inhibitor/B1'],
   ],
-  ['a tank kept lukewarm', [set('T1.storedTemperature', '115 F')], ['should fail hot-water/storage-temperature/T1']],
+  [
+    'a tank kept lukewarm',
+    [set('T1.storedTemperature', '115 F')],
+    ['advice undecided hot-water/first-hour/T1', 'should fail hot-water/storage-temperature/T1'],
+  ],
   ['a shower without mixing valve', [set('FX-shower.tempered', 'no')], ['must fail hot-water/tempering/FX-shower']],
   [
     'a new shower on the master valve alone',
@@ -207,7 +224,7 @@ const faults: readonly (readonly [string, readonly Edit[], readonly string[]])[]
   [
     'ethylene glycol against a single wall',
     [set('heatingFluid.antifreeze', 'ethylene-glycol'), set('heatingFluid.concentration', '30 %')],
-    ['must fail backflow/device-class/BFP1', 'stop fail hot-water/coil-wall/T1'],
+    ['must fail backflow/device-class/BFP1', 'must fail expansion/tank-size/EX1', 'stop fail hot-water/coil-wall/T1'],
   ],
   [
     'a charge read with water on the tank',
@@ -254,7 +271,7 @@ const faults: readonly (readonly [string, readonly Edit[], readonly string[]])[]
   [
     'corrugated gas tubing without a bond',
     [set('G2.pipe.type', 'csst'), set('G2.bonded', 'no')],
-    ['must fail gas/bond/G2'],
+    ['must fail gas/bond/G2', 'must undecided gas/pipe-capacity/B1', 'must undecided gas/pressure-at-appliance/B1'],
   ],
   [
     'gas pressure above the nameplate',
@@ -314,6 +331,33 @@ const faults: readonly (readonly [string, readonly Edit[], readonly string[]])[]
       'should fail boiler/size/installation',
     ],
   ],
+  ['an expansion tank kept from the old boiler', [set('EX1.volume', '4.4 gal')], ['must fail expansion/tank-size/EX1']],
+  ['a diaphragm smaller than the swelling', [set('EX1.acceptance', '2 gal')], ['must fail expansion/acceptance/EX1']],
+  ['a charge a little off', [set('EX1.precharge', '13 psi')], ['should fail expansion/charge-matches-fill/EX1']],
+  [
+    'a charge as it left the factory',
+    [set('EX1.precharge', '40 psi')],
+    ['must fail expansion/charge-matches-fill/EX1'],
+  ],
+  ['a potable expansion tank of 2 gal', [set('EXP2.volume', '2 gal')], ['must fail hot-water/potable-tank-size/EXP2']],
+  ['fin-tube too short', [set('E9.elementLength', '15 ft')], ['must fail emitters/output/E9']],
+  ['a radiator in a cabinet', [set('E2.coverFactor', '90 %')], ['should fail emitters/output/E2']],
+  [
+    'a long branch of 1/2 in to the boiler',
+    [set('G2.pipe.size', '1/2'), set('G2.pipe.length', '60 ft')],
+    ['must fail gas/pipe-capacity/B1'],
+  ],
+  [
+    'too little pressure from the street',
+    [set('fuel.deliveryPressure', '3.5 in wc')],
+    ['must fail gas/pressure-at-appliance/B1'],
+  ],
+  [
+    'water too warm to condense',
+    [set('Z1.designSupply', '170 F')],
+    ['advice fail boiler/condensing-return/installation'],
+  ],
+  ['a house that bathes more', [set('building.peakHotWater', '200 gal')], ['advice fail hot-water/first-hour/T1']],
   ['hard water', [set('water.hardness', 'hard')], ['advice fail water/hardness/water']],
   [
     'a new bare main',

@@ -1,5 +1,15 @@
-import { unknown, type Context } from '../../facts/index.js'
-import { castIronBaseboard, castIronRadiator, emitter, finTube, site, zone, type Thing } from '../../model/index.js'
+import type { Context } from '../../facts/index.js'
+import {
+  castIronBaseboard,
+  castIronRadiator,
+  emitter,
+  fanCoil,
+  finTube,
+  site,
+  unitHeater,
+  zone,
+  type Thing,
+} from '../../model/index.js'
 import {
   castIronRadiator as castIron,
   emitterOutput,
@@ -30,7 +40,11 @@ function linesOf(context: Context, thing: Thing): readonly SizeLine[] {
     sizeLine({ name: 'output at the design water', of }, 'heatRate', (take) =>
       outputAtDesignWater(context, take, thing),
     ),
-    sizeLine({ name: 'mean water that it needs', of }, 'temperature', (take) => needed(context, take, thing)),
+    sizeLine(
+      { name: hasFan(thing) ? 'entering water that it needs' : 'mean water that it needs', of },
+      'temperature',
+      (take) => needed(context, take, thing),
+    ),
   ]
 }
 
@@ -52,19 +66,28 @@ function needed(context: Context, take: Taking, thing: Thing): Sizing {
   })
 }
 
-/** Cast iron by its EDR, fin-tube by its length, everything else by the plate. */
+/** Cast iron by its EDR, fin-tube by its length, coils with fans by the water and air that enter, everything else by the plate. */
 function ratingOf({ ask }: Context, take: Taking, thing: Thing): EmitterRating {
   if (thing.kind.name === castIronRadiator.name) return castIron(take.number(ask('edr', thing)))
-  const perLength = 'ratedOutputPerLength' in thing.kind.fields ? ask('ratedOutputPerLength', thing) : undefined
-  const output =
-    perLength === undefined || perLength.state === 'unknown'
-      ? take.number(ask('ratedOutput', thing))
-      : take.number(perLength) * take.number(ask('elementLength', thing))
-  return {
-    output,
-    excess: take.number(ask('ratedDifference', thing)),
-    exponent: take.number(ask('exponent', thing)),
+  const output = ratedOutputOf(ask, take, thing)
+  if (hasFan(thing)) {
+    const excess = take.number(ask('enteringWater', thing)) - take.number(ask('enteringAir', thing))
+    return { output, excess, exponent: straight }
   }
+  const rating = { excess: take.number(ask('ratedDifference', thing)), exponent: take.number(ask('exponent', thing)) }
+  return { output, ...rating }
+}
+
+function ratedOutputOf(ask: Context['ask'], take: Taking, thing: Thing): number {
+  if (thing.kind.name !== finTube.name) return take.number(ask('ratedOutput', thing))
+  return take.number(ask('ratedOutputPerLength', thing)) * take.number(ask('elementLength', thing))
+}
+
+/** With a fan the output is straight in the difference of what enters. */
+const straight = 1
+
+function hasFan({ kind }: Thing): boolean {
+  return kind.name === unitHeater.name || kind.name === fanCoil.name
 }
 
 /** Air on the floor, which enters baseboard, is 5 F cooler than the room: common practice, and in the ratings of baseboard. */
@@ -80,18 +103,12 @@ function isBaseboard({ kind }: Thing): boolean {
   return kind.name === finTube.name || kind.name === castIronBaseboard.name
 }
 
+/** The water that drives an emitter: what enters a coil with a fan, else the mean; where several zones feed it, the coolest. */
 function designMean(context: Context, take: Taking, thing: Thing): number {
-  const own = zoneOf(context, thing)
-  if (own === undefined) return take.number(unknown({ missing: [{ subject: zone.name, fact: 'emitters' }] }))
-  const { supply, back } = designWater(context, take, own)
-  return (supply + back) / 2
-}
-
-function zoneOf({ ask, listed }: Context, thing: Thing): Thing | undefined {
-  return listed(zone).things.find((one) => {
-    const emitters = ask('emitters', one)
-    return emitters.state === 'list' && emitters.members.includes(thing.id)
-  })
+  const { ask, listed } = context
+  const zones = take.all(zone.name, listed(zone)).filter((one) => take.list(ask('emitters', one)).includes(thing.id))
+  const waters = zones.map((one) => designWater(context, take, one))
+  return Math.min(...waters.map(({ supply, back }) => (hasFan(thing) ? supply : (supply + back) / 2)))
 }
 
 function designWater({ ask }: Context, take: Taking, of: Thing): { readonly supply: number; readonly back: number } {
