@@ -1,5 +1,6 @@
 import type { FactHandle } from '../facts/index.js'
 import { airFreeMonoxide } from './air-free-monoxide.js'
+import { backflowOrder } from './backflow-order.js'
 import { applianceInput } from './appliance-input.js'
 import { carbonDioxideGap } from './carbon-dioxide-gap.js'
 import { boilerOutput, designLoad, smallestZoneLoad } from './heat-load.js'
@@ -7,6 +8,7 @@ import { lineCarries } from './line-carries.js'
 import { acidReachesMetalDrain } from './acid-reaches-metal-drain.js'
 import { coldSideClosed } from './cold-side-closed.js'
 import { condensateTreated } from './condensate-treated.js'
+import { drinkingWaterJoined } from './drinking-water-joined.js'
 import { emergencySwitches } from './emergency-switches.js'
 import { equivalentLength } from './equivalent-length.js'
 import { linkedAlarms } from './linked-alarms.js'
@@ -54,4 +56,6 @@ export const builtInChecks: readonly FactHandle[] = Object.freeze([
   potableExpansion,
   treated,
   lineCarries,
+  drinkingWaterJoined,
+  backflowOrder,
 ])

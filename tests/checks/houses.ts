@@ -53,6 +53,9 @@ const components = fc.tuple(
   thing('FV1', 'fillValve'),
   thing('T1', 'indirectTank', { ...part, capped: fc.constantFrom(['relief'], ['hot', 'relief']) }),
   thing('WS1', 'waterService'),
+  thing('WS2', 'waterService'),
+  thing('BFP1', 'backflowPreventer'),
+  thing('TE2', 'tee', part),
   thing('PC1', 'potableCheck', { capped: fc.constantFrom([], ['in', 'out']) }),
   thing('PS1', 'potableStop'),
   thing('PT1', 'potableTee'),
@@ -99,7 +102,7 @@ const heating = shared(['ISO1', 'CV1', 'C1', 'TE1'], ['B1.relief', 'RV1.inlet', 
     fc.tuple(
       path('L-relief', 'heatingWater', fc.constant(relief)),
       path('L-circuit', 'heatingWater', fc.constant(circuit)),
-      path('L-return', 'heatingWater', fc.constant(['E1.out', 'E2', 'B1.return'])),
+      path('L-return', 'heatingWater', fc.constant(['E1.out', 'TE2', 'E2', 'B1.return'])),
     ),
 )
 const drinking = fc
@@ -112,8 +115,27 @@ const drinking = fc
       path('L-expansion', 'potableCold', fc.constant(['PT1.branch', 'EXP1.system'])),
     ),
   )
+/** The device ahead of the fill valve, behind it, or left out. */
+const filling = fc
+  .constantFrom(
+    [
+      ['WS2.out', 'BFP1.in'],
+      ['BFP1.out', 'FV1', 'TE2.branch'],
+    ],
+    [
+      ['WS2.out', 'FV1', 'BFP1.in'],
+      ['BFP1.out', 'TE2.branch'],
+    ],
+    [
+      ['WS2.out', 'FV1.in'],
+      ['FV1.out', 'TE2.branch'],
+    ],
+  )
+  .chain(([feed = [], fill = []]) =>
+    fc.tuple(path('L-feed', 'potableCold', fc.constant(feed)), path('L-fill', 'heatingWater', fc.constant(fill))),
+  )
 const condensate = fc.tuple(path('L-drain', 'condensate', among('B1.condensate', ['TR1', 'NE1', 'unknown'], 'DR1.in')))
-const lines = fc.tuple(heating, drinking, condensate).map((groups) => groups.flat())
+const lines = fc.tuple(heating, drinking, filling, condensate).map((groups) => groups.flat())
 
 const counts = fc.record({
   all: value(true),

@@ -121,6 +121,61 @@ const faults: readonly (readonly [string, readonly Edit[], readonly string[]])[]
     ['must fail backflow/device-class/BFP1', 'must fail backflow/vent-gap/BFP1'],
   ],
   [
+    'a fill without backflow device',
+    [
+      { remove: 'BFP1' },
+      { remove: 'FV1' },
+      { insert: { id: 'FV1', kind: 'fillValve', setPressure: '16 psi', position: 'open' } },
+      { insert: { id: 'L-feed', medium: 'potableCold', path: ['PT1.branch', 'PS2', 'FV1.in'] } },
+      { insert: { id: 'L-fill', medium: 'heatingWater', path: ['FV1.out', 'TE2.branch'], pipe: { size: '1/2' } } },
+    ],
+    ['stop fail backflow/all-links/B1'],
+  ],
+  [
+    'a second make-up line that nothing guards',
+    [
+      { insert: { id: 'PT9', kind: 'potableTee' }, in: 'L-feed', after: 'PS2' },
+      { insert: { id: 'TE9', kind: 'tee', maximumPressure: '150 psi' }, in: 'L-fill', after: 'FV1' },
+      { insert: { id: 'PS9', kind: 'potableStop' } },
+      { insert: { id: 'L-round-in', medium: 'potableCold', path: ['PT9.branch', 'PS9.a'] } },
+      { insert: { id: 'L-round-out', medium: 'heatingWater', path: ['PS9.b', 'TE9.branch'], pipe: { size: '1/2' } } },
+    ],
+    ['stop fail backflow/all-links/B1'],
+  ],
+  [
+    'a fill valve ahead of its backflow device',
+    [
+      { remove: 'FV1' },
+      {
+        insert: { id: 'FV1', kind: 'fillValve', setPressure: '16 psi', position: 'open' },
+        in: 'L-feed',
+        after: 'PS2',
+      },
+    ],
+    ['should fail backflow/before-fill/FV1'],
+  ],
+  [
+    'a hose tap without vacuum breaker',
+    [
+      { insert: { id: 'PT9', kind: 'potableTee' }, in: 'L-feed', after: 'PT1.branch' },
+      { insert: { id: 'HB1', kind: 'hoseOutlet', vacuumBreaker: 'no' } },
+      { insert: { id: 'L-hose', medium: 'potableCold', path: ['PT9.branch', 'HB1.in'] } },
+    ],
+    ['should fail backflow/hose-outlet/HB1'],
+  ],
+  ['a vent pipe that ends under water', [set('BFP1.ventEnd', 'submerged')], ['must fail backflow/vent-end/BFP1']],
+  [
+    'a reduced-pressure device over a panel, far from any drain',
+    [
+      set('BFP1.class', 'reduced-pressure'),
+      set('BFP1.testCurrent', 'yes'),
+      set('BFP1.heightAboveFloor', '20 in'),
+      set('BFP1.drainNearby', 'no'),
+      set('BFP1.overElectrical', 'yes'),
+    ],
+    ['should fail backflow/drain/BFP1'],
+  ],
+  [
     'no potable expansion tank behind the meter check',
     [{ remove: 'EXP2' }, set('PT3.capped', ['branch'])],
     ['must fail hot-water/closed-system/T1'],
