@@ -4,6 +4,9 @@ import { backflowOrder } from './backflow-order.js'
 import { applianceInput } from './appliance-input.js'
 import { carbonDioxideGap } from './carbon-dioxide-gap.js'
 import { boilerOutput, designLoad, smallestZoneLoad } from './heat-load.js'
+import { connectedLoad } from './connected-load.js'
+import { housePressure } from './house-pressure.js'
+import { protectedKind } from './protected-kind.js'
 import { lineCarries } from './line-carries.js'
 import { acidReachesMetalDrain } from './acid-reaches-metal-drain.js'
 import { coldSideClosed } from './cold-side-closed.js'
@@ -42,6 +45,8 @@ export const builtInFacts: readonly FactHandle[] = Object.freeze([
   designLoad,
   boilerOutput,
   smallestZoneLoad,
+  housePressure,
+  connectedLoad,
 ])
 
 /** Derived answers in words that the package brings along. */
@@ -58,4 +63,5 @@ export const builtInChecks: readonly FactHandle[] = Object.freeze([
   lineCarries,
   drinkingWaterJoined,
   backflowOrder,
+  protectedKind,
 ])
