@@ -17,8 +17,8 @@ function read(context: Context): Answer {
   const inputs = burners.things.map((burner) => inputOf(context, burner))
   const heat = heatingValue === undefined ? { low: 0, high: Infinity } : atLeastZero(heatingValue)
   const sole = meters.things.length + meters.more === 1
-  const least = sole ? inputs.reduce((sum, { low }) => sum + low, 0) / heat.high : 0
-  const most = burners.more > 0 ? Infinity : inputs.reduce((sum, { high }) => sum + high, 0) / heat.low
+  const least = sole ? volumeOf(sum(inputs.map(({ low }) => low)), heat.high) : 0
+  const most = burners.more > 0 ? Infinity : volumeOf(sum(inputs.map(({ high }) => high)), heat.low)
   const missing = [
     ...inputs.flatMap((one) => one.missing),
     ...(heatingValue?.missing ?? [{ subject: fuel.name, fact: 'heatingValue' }]),
@@ -27,6 +27,10 @@ function read(context: Context): Answer {
   ]
   return { ...rebound([], least, most), missing: least === most ? [] : missing }
 }
+
+const sum = (terms: readonly number[]): number => terms.reduce((one, other) => one + other, 0)
+/** No heat takes no gas, whatever the gas holds. */
+const volumeOf = (heat: number, heatingValue: number): number => (heat === 0 ? 0 : heat / heatingValue)
 
 interface Input {
   readonly low: number

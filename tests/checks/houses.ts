@@ -28,6 +28,7 @@ const parts = (two: fc.Arbitrary<readonly Written[]>): fc.Arbitrary<unknown> =>
 const boiler = thing('B1', 'boiler', {
   capped: fc.subarray(['supply', 'flue', 'gas', 'intake']).map((ports) => ports.filter((port) => port !== 'supply')),
   ventTable: parts(fc.tuple(ventRow('2'), ventRow('3'))),
+  fuel: value('natural-gas', 'oil'),
   input: value('75000 Btu/h'),
   output: value('70000 Btu/h'),
 })
@@ -56,6 +57,8 @@ const components = fc.tuple(
   thing('WS2', 'waterService'),
   thing('BFP1', 'backflowPreventer'),
   thing('TE2', 'tee', part),
+  thing('PR1', 'pressureReducer', { setPressure: value('60 psi', '80 psi'), capped: fc.constant(['in', 'out']) }),
+  thing('GM1', 'gasMeter'),
   thing('PC1', 'potableCheck', { capped: fc.constantFrom([], ['in', 'out']) }),
   thing('PS1', 'potableStop'),
   thing('PT1', 'potableTee'),
@@ -177,7 +180,8 @@ export const houses: fc.Arbitrary<Written> = fc
       fc.record({ id: fc.constant('Z2'), designLoad: value('3900 Btu/h') }),
     ),
     heatingFluid: fluid,
-    water: fc.record({ meterCheck: value('yes', 'no') }),
+    water: fc.record({ meterCheck: value('yes', 'no'), staticPressure: value('68 psi', '110 psi') }),
+    fuel: fc.record({ heatingValue: value('1025 Btu/ft3') }),
   })
   .map(({ counts: { all, ...some }, ...house }) => ({
     ...house,
