@@ -1,12 +1,17 @@
 import type { FactHandle } from '../facts/index.js'
 import { airFreeMonoxide } from './air-free-monoxide.js'
+import { backflowOrder } from './backflow-order.js'
 import { applianceInput } from './appliance-input.js'
 import { carbonDioxideGap } from './carbon-dioxide-gap.js'
 import { boilerOutput, designLoad, smallestZoneLoad } from './heat-load.js'
+import { connectedLoad } from './connected-load.js'
+import { housePressure } from './house-pressure.js'
+import { protectedKind } from './protected-kind.js'
 import { lineCarries } from './line-carries.js'
 import { acidReachesMetalDrain } from './acid-reaches-metal-drain.js'
 import { coldSideClosed } from './cold-side-closed.js'
 import { condensateTreated } from './condensate-treated.js'
+import { drinkingWaterJoined } from './drinking-water-joined.js'
 import { emergencySwitches } from './emergency-switches.js'
 import { equivalentLength } from './equivalent-length.js'
 import { linkedAlarms } from './linked-alarms.js'
@@ -55,6 +60,8 @@ export const builtInFacts: readonly FactHandle[] = Object.freeze([
   pressureLost,
   designReturn,
   firstHourWater,
+  housePressure,
+  connectedLoad,
 ])
 
 /** Derived answers in words that the package brings along. */
@@ -69,6 +76,9 @@ export const builtInChecks: readonly FactHandle[] = Object.freeze([
   potableExpansion,
   treated,
   lineCarries,
+  drinkingWaterJoined,
+  backflowOrder,
+  protectedKind,
 ])
 export { sizesOf, sizeTopics, type SizeTopic } from './sizes/size-topics.js'
 export type { SizeHead, SizeLine } from './sizes/size-line.js'

@@ -28,6 +28,7 @@ const parts = (two: fc.Arbitrary<readonly Written[]>): fc.Arbitrary<unknown> =>
 const boiler = thing('B1', 'boiler', {
   capped: fc.subarray(['supply', 'flue', 'gas', 'intake']).map((ports) => ports.filter((port) => port !== 'supply')),
   ventTable: parts(fc.tuple(ventRow('2'), ventRow('3'))),
+  fuel: value('natural-gas', 'oil'),
   input: value('75000 Btu/h'),
   output: value('70000 Btu/h'),
 })
@@ -53,6 +54,11 @@ const components = fc.tuple(
   thing('FV1', 'fillValve'),
   thing('T1', 'indirectTank', { ...part, capped: fc.constantFrom(['relief'], ['hot', 'relief']) }),
   thing('WS1', 'waterService'),
+  thing('WS2', 'waterService'),
+  thing('BFP1', 'backflowPreventer'),
+  thing('TE2', 'tee', part),
+  thing('PR1', 'pressureReducer', { setPressure: value('60 psi', '80 psi'), capped: fc.constant(['in', 'out']) }),
+  thing('GM1', 'gasMeter'),
   thing('PC1', 'potableCheck', { capped: fc.constantFrom([], ['in', 'out']) }),
   thing('PS1', 'potableStop'),
   thing('PT1', 'potableTee'),
@@ -99,7 +105,7 @@ const heating = shared(['ISO1', 'CV1', 'C1', 'TE1'], ['B1.relief', 'RV1.inlet', 
     fc.tuple(
       path('L-relief', 'heatingWater', fc.constant(relief)),
       path('L-circuit', 'heatingWater', fc.constant(circuit)),
-      path('L-return', 'heatingWater', fc.constant(['E1.out', 'E2', 'B1.return'])),
+      path('L-return', 'heatingWater', fc.constant(['E1.out', 'TE2', 'E2', 'B1.return'])),
     ),
 )
 const drinking = fc
@@ -112,8 +118,27 @@ const drinking = fc
       path('L-expansion', 'potableCold', fc.constant(['PT1.branch', 'EXP1.system'])),
     ),
   )
+/** The device ahead of the fill valve, behind it, or left out. */
+const filling = fc
+  .constantFrom(
+    [
+      ['WS2.out', 'BFP1.in'],
+      ['BFP1.out', 'FV1', 'TE2.branch'],
+    ],
+    [
+      ['WS2.out', 'FV1', 'BFP1.in'],
+      ['BFP1.out', 'TE2.branch'],
+    ],
+    [
+      ['WS2.out', 'FV1.in'],
+      ['FV1.out', 'TE2.branch'],
+    ],
+  )
+  .chain(([feed = [], fill = []]) =>
+    fc.tuple(path('L-feed', 'potableCold', fc.constant(feed)), path('L-fill', 'heatingWater', fc.constant(fill))),
+  )
 const condensate = fc.tuple(path('L-drain', 'condensate', among('B1.condensate', ['TR1', 'NE1', 'unknown'], 'DR1.in')))
-const lines = fc.tuple(heating, drinking, condensate).map((groups) => groups.flat())
+const lines = fc.tuple(heating, drinking, filling, condensate).map((groups) => groups.flat())
 
 const counts = fc.record({
   all: value(true),
@@ -155,7 +180,8 @@ export const houses: fc.Arbitrary<Written> = fc
       fc.record({ id: fc.constant('Z2'), designLoad: value('3900 Btu/h') }),
     ),
     heatingFluid: fluid,
-    water: fc.record({ meterCheck: value('yes', 'no') }),
+    water: fc.record({ meterCheck: value('yes', 'no'), staticPressure: value('68 psi', '110 psi') }),
+    fuel: fc.record({ heatingValue: value('1025 Btu/ft3') }),
   })
   .map(({ counts: { all, ...some }, ...house }) => ({
     ...house,

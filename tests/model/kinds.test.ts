@@ -184,7 +184,8 @@ describe('the built-in kinds together', () => {
   })
 
   it('take everything that water under pressure fills as a part under pressure, but the boiler with its own limit', () => {
-    const wet = builtInKinds.filter((kind) => Object.values(kind.ports).includes('heatingWater'))
+    const isWet = (medium: string): boolean => medium === 'heatingWater' || medium === 'eitherWater'
+    const wet = builtInKinds.filter((kind) => Object.values(kind.ports).some(isWet))
     const without = wet.filter((kind) => !kind.families.some((family) => family.name === 'pressurePart'))
     expect(without.map((kind) => kind.name).sort()).toEqual([
       'backflowPreventer',
@@ -192,6 +193,8 @@ describe('the built-in kinds together', () => {
       'combinedFillDevice',
       'fillValve',
       'glycolFeeder',
+      'potableStop',
+      'reliefValve',
     ])
   })
 

@@ -19,6 +19,9 @@ const units: Readonly<Record<string, readonly [string, number]>> = {
   'Btu/h': ['Btu/h', 1],
   gal: ['gallon', 1],
   gpm: ['gpm', 1],
+  // 231 in3 to the gallon.
+  cfh: ['gpm', 1728 / 231 / 60],
+  'ft/s': ['foot a second', 1],
   'in wc': ['psi', 249.08891 / 6894.757293168],
   'in/ft': ['inch a foot', 1],
   min: ['minute', 1],

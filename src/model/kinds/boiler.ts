@@ -220,4 +220,6 @@ export interface BoilerWritten extends WrittenOf<typeof boiler> {
   readonly acidReachesMetalDrain?: EntryWritten<'yes' | 'no'>
   /** Whether pipe that acid attacks stands ahead of the neutralizer. */
   readonly metalAheadOfNeutralizer?: EntryWritten<'yes' | 'no'>
+  /** Whether drinking water reaches the heating water of the boiler anywhere with all backflow devices taken out. Walls of heat exchangers are no way. */
+  readonly drinkingWaterJoined?: EntryWritten<'yes' | 'no'>
 }

@@ -2,12 +2,12 @@ import { closable } from '../families.js'
 import { kind } from '../kind.js'
 import type { WrittenOf } from '../written.js'
 
-/** A hand valve that cuts off cold drinking water. */
+/** A hand valve that cuts off cold drinking water, or what drinking water is led into. */
 export const potableStop = kind('potableStop', {
   spoken: 'cold water stop',
   place: 'hotWater',
   families: [closable],
-  ports: { a: 'potableCold', b: 'potableCold' },
+  ports: { a: 'eitherWater', b: 'eitherWater' },
   through: ['a', 'b'],
   ways: [{ between: ['a', 'b'], closes: 'always' }],
   fields: { ...closable.fields },
