@@ -20,6 +20,7 @@ import { reliefInVolume } from './relief-in-volume.js'
 import { reliefOnBoiler } from './relief-on-boiler.js'
 import { reliefWay } from './relief-way.js'
 import { staticPressure } from './static-pressure.js'
+import { tapping } from './tapping.js'
 import { treated } from './treated.js'
 import { weakestPart } from './weakest-part.js'
 
@@ -40,6 +41,7 @@ export const builtInFacts: readonly FactHandle[] = Object.freeze([
   designLoad,
   boilerOutput,
   smallestZoneLoad,
+  tapping,
 ])
 
 /** Derived answers in words that the package brings along. */
