@@ -20,6 +20,11 @@ import { reliefInVolume } from './relief-in-volume.js'
 import { reliefOnBoiler } from './relief-on-boiler.js'
 import { reliefWay } from './relief-way.js'
 import { staticPressure } from './static-pressure.js'
+import { hottestSupply } from './hottest-supply.js'
+import { meltsSnow } from './melts-snow.js'
+import { outputWithoutLargest } from './output-without-largest.js'
+import { steadyLoad } from './steady-load.js'
+import { wireLoss } from './wire-loss.js'
 import { tapping } from './tapping.js'
 import { treated } from './treated.js'
 import { weakestPart } from './weakest-part.js'
@@ -42,6 +47,10 @@ export const builtInFacts: readonly FactHandle[] = Object.freeze([
   boilerOutput,
   smallestZoneLoad,
   tapping,
+  wireLoss,
+  steadyLoad,
+  outputWithoutLargest,
+  hottestSupply,
 ])
 
 /** Derived answers in words that the package brings along. */
@@ -56,4 +65,5 @@ export const builtInChecks: readonly FactHandle[] = Object.freeze([
   potableExpansion,
   treated,
   lineCarries,
+  meltsSnow,
 ])

@@ -9,6 +9,8 @@ export const tapping = fact('tapping', {
     const protects = ask('protects')
     const vessel = protects.state === 'word' ? find(protects.word) : undefined
     if (vessel === undefined) return unknown({ missing: protects.missing })
-    return vessel.kind.name === 'boiler' ? ask('reliefTapping', vessel) : unknown()
+    return vessel.kind.name === 'boiler'
+      ? ask('reliefTapping', vessel)
+      : unknown({ missing: [{ subject: vessel.id, fact: 'reliefTapping' }] })
   },
 })

@@ -4,6 +4,7 @@ import { applyEdits, type Edit } from '../../src/model/index.js'
 import { openEquipment, openSeed, openTowns } from '../houses/open-house.js'
 import { boilerFaults } from './boiler-faults.js'
 import { controlFaults } from './control-faults.js'
+import { emitterFaults } from './emitter-faults.js'
 import { set, type Fault } from './fault.js'
 
 const rulebook = openTowns('harrowmere')
@@ -25,6 +26,7 @@ function told(edits: readonly Edit[]): readonly string[] {
 const faults: readonly Fault[] = [
   ...boilerFaults,
   ...controlFaults,
+  ...emitterFaults,
   [
     'a ball valve between boiler and relief valve',
     [
