@@ -153,7 +153,7 @@ const faults: readonly Fault[] = [
   [
     'a small heater left alone on the old chimney',
     [
-      { insert: { id: 'CF1', kind: 'chimneyFlue', area: '72.6 in2', openInlets: '0' } },
+      set('CF1.area', '72.6 in2'),
       {
         insert: {
           id: 'WH1',
@@ -236,11 +236,7 @@ const faults: readonly Fault[] = [
     ['must fail vent/regulator-distance/VT1'],
   ],
   ['a terminal over the public walk', [set('VT1.overPublicWalk', 'yes')], ['must fail vent/public-walk/VT1']],
-  [
-    'an open inlet in the old chimney',
-    [{ insert: { id: 'CF1', kind: 'chimneyFlue', openInlets: '1' } }],
-    ['must fail vent/abandoned-inlets/CF1'],
-  ],
+  ['an open inlet in the old chimney', [set('CF1.openInlets', '1')], ['must fail vent/abandoned-inlets/CF1']],
   [
     'an open boiler in a bedroom closet',
     [set('B1.use', 'unknown'), set('B1.sealedCombustion', 'no'), set('boiler-room.use', 'bedroom')],
@@ -263,8 +259,8 @@ const faults: readonly Fault[] = [
   ],
   [
     'corrugated gas tubing without a bond',
-    [{ insert: { id: 'L-gas', medium: 'gas', path: ['B1.gas', 'unknown'], pipe: { type: 'csst' }, bonded: 'no' } }],
-    ['must fail gas/bond/L-gas'],
+    [set('G2.pipe.type', 'csst'), set('G2.bonded', 'no')],
+    ['must fail gas/bond/G2'],
   ],
   [
     'gas pressure above the nameplate',
