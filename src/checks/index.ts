@@ -31,6 +31,12 @@ import { outputAtDesign } from './emitter-output.js'
 import { firstHourWater } from './first-hour-water.js'
 import { pressureLeft, pressureLost } from './gas-pressure.js'
 import { potableVolumeNeeded, swollenWater, volumeNeeded } from './tank-needed.js'
+import { hottestSupply } from './hottest-supply.js'
+import { meltsSnow } from './melts-snow.js'
+import { outputWithoutLargest } from './output-without-largest.js'
+import { steadyLoad } from './steady-load.js'
+import { wireLoss } from './wire-loss.js'
+import { tapping } from './tapping.js'
 import { treated } from './treated.js'
 import { weakestPart } from './weakest-part.js'
 
@@ -62,6 +68,11 @@ export const builtInFacts: readonly FactHandle[] = Object.freeze([
   firstHourWater,
   housePressure,
   connectedLoad,
+  tapping,
+  wireLoss,
+  steadyLoad,
+  outputWithoutLargest,
+  hottestSupply,
 ])
 
 /** Derived answers in words that the package brings along. */
@@ -79,6 +90,7 @@ export const builtInChecks: readonly FactHandle[] = Object.freeze([
   drinkingWaterJoined,
   backflowOrder,
   protectedKind,
+  meltsSnow,
 ])
 export { sizesOf, sizeTopics, type SizeTopic } from './sizes/size-topics.js'
 export type { SizeHead, SizeLine } from './sizes/size-line.js'

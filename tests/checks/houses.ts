@@ -31,6 +31,8 @@ const boiler = thing('B1', 'boiler', {
   fuel: value('natural-gas', 'oil'),
   input: value('75000 Btu/h'),
   output: value('70000 Btu/h'),
+  maximumSupply: value('180 F'),
+  reliefTapping: value('3/4'),
 })
 
 const components = fc.tuple(
@@ -74,7 +76,14 @@ const components = fc.tuple(
   }),
   thing('VT1', 'ventTermination', { run: value('VR1') }),
   thing('TX1', 'transformer', { feeds: fc.subarray(['ZV1', 'ZV2', 'TH1', 'unknown']) }),
-  thing('ZV1', 'zoneValve', { ...part, power: value('7.68 VA') }),
+  thing('ZV1', 'zoneValve', {
+    ...part,
+    power: value('7.68 VA'),
+    voltage: value('24 V', '0 V'),
+    wireLength: value('60 ft'),
+    wireGauge: value('18'),
+  }),
+  thing('F1', 'radiantFloor', { ...part, topElevation: value('0 ft'), capped: fc.constant(['in', 'out']) }),
   thing('ZV2', 'zoneValve', { ...part, power: value('7.68 VA', '20 VA') }),
   thing('TH1', 'thermostat', { power: value('3 VA') }),
   thing('CO1', 'coAlarm', { space: value('hall', 'cellar'), interconnected: value('yes', 'no') }),
@@ -140,10 +149,19 @@ const filling = fc
 const condensate = fc.tuple(path('L-drain', 'condensate', among('B1.condensate', ['TR1', 'NE1', 'unknown'], 'DR1.in')))
 const lines = fc.tuple(heating, drinking, filling, condensate).map((groups) => groups.flat())
 
+const zone = (id: string, load: string): fc.Arbitrary<Written> =>
+  fc.record({
+    id: fc.constant(id),
+    designLoad: value(load),
+    priority: value('normal', 'shed-first'),
+    use: value('heating', 'snow-melt'),
+    emitters: fc.subarray(['E1', 'F1', 'unknown']),
+  })
 const counts = fc.record({
   all: value(true),
   states: value('2'),
-  emitter: value('2'),
+  emitter: value('3'),
+  boiler: value('1'),
   reliefValve: value('2'),
   coAlarm: value('2'),
   zone: value('2'),
@@ -175,10 +193,7 @@ export const houses: fc.Arbitrary<Written> = fc
     counts,
     states,
     readings,
-    zones: fc.tuple(
-      fc.record({ id: fc.constant('Z1'), designLoad: value('15850 Btu/h') }),
-      fc.record({ id: fc.constant('Z2'), designLoad: value('3900 Btu/h') }),
-    ),
+    zones: fc.tuple(zone('Z1', '15850 Btu/h'), zone('Z2', '3900 Btu/h')),
     heatingFluid: fluid,
     water: fc.record({ meterCheck: value('yes', 'no'), staticPressure: value('68 psi', '110 psi') }),
     fuel: fc.record({ heatingValue: value('1025 Btu/ft3') }),

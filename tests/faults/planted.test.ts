@@ -2,6 +2,10 @@ import { describe, expect, it } from 'vitest'
 import { checkInstallation } from '../../src/check-installation.js'
 import { applyEdits, type Edit } from '../../src/model/index.js'
 import { openEquipment, openSeed, openTowns } from '../houses/open-house.js'
+import { boilerFaults } from './boiler-faults.js'
+import { controlFaults } from './control-faults.js'
+import { emitterFaults } from './emitter-faults.js'
+import { set, type Fault } from './fault.js'
 
 const rulebook = openTowns('harrowmere')
 const equipment = openEquipment()
@@ -18,10 +22,11 @@ function told(edits: readonly Edit[]): readonly string[] {
   return report.findings.map(({ severity, verdict, key }) => `${severity} ${verdict} ${key}`)
 }
 
-const set = (address: string, to: unknown): Edit => ({ set: address, to })
-
 /** A fault planted alone in the clean house, and everything that it makes the report say. Companions are listed. */
-const faults: readonly (readonly [string, readonly Edit[], readonly string[]])[] = [
+const faults: readonly Fault[] = [
+  ...boilerFaults,
+  ...controlFaults,
+  ...emitterFaults,
   [
     'a ball valve between boiler and relief valve',
     [
@@ -381,6 +386,7 @@ const faults: readonly (readonly [string, readonly Edit[], readonly string[]])[]
     'ethylene glycol against a single wall',
     [set('heatingFluid.antifreeze', 'ethylene-glycol'), set('heatingFluid.concentration', '30 %')],
     ['must fail backflow/device-class/BFP1', 'must fail expansion/tank-size/EX1', 'stop fail hot-water/coil-wall/T1'],
+    ['must fail backflow/device-class/BFP1', 'must fail water/accepted/B1', 'stop fail hot-water/coil-wall/T1'],
   ],
   [
     'a charge read with water on the tank',
@@ -412,6 +418,7 @@ const faults: readonly (readonly [string, readonly Edit[], readonly string[]])[]
       'advice undecided boiler/turndown/B1',
       'should fail air/bedroom/B1',
       'must undecided vent/exhaust-material/VR1',
+      'must undecided vent/flue-limit/VR1',
       'must undecided vent/length/VR1',
       'must undecided vent/length/VR2',
     ],
@@ -482,6 +489,7 @@ const faults: readonly (readonly [string, readonly Edit[], readonly string[]])[]
     [
       'advice undecided boiler/turndown/B1',
       'must undecided vent/exhaust-material/VR1',
+      'must undecided vent/flue-limit/VR1',
       'must undecided vent/length/VR1',
       'must undecided vent/length/VR2',
       'should fail boiler/size/installation',
