@@ -1,7 +1,8 @@
 import type { Thing } from '../model/index.js'
 import { flowDirections, type FlowDirections } from './flow-directions.js'
 import type { FlowEnd } from './flow-end.js'
-import type { PortGraph } from './port-graph.js'
+import { isCountedPort } from './component-ports.js'
+import type { PortGraph, PortNode } from './port-graph.js'
 import { stillPipes } from './still-pipes.js'
 import type { MissingFact, Told } from './told.js'
 import { waterHubs, type Pipe, type WaterHubs } from './water-hubs.js'
@@ -31,7 +32,16 @@ export function openFlow(graph: PortGraph, things: Iterable<Thing>): Flow {
     if (pipes.some((pipe) => !stillAsDrawn.has(pipe))) return true
     return pipes.every((pipe) => directions.still.has(pipe)) ? false : anotherLine
   }
-  return { along: (from, to) => alongOf(from, to, water, directions), passes }
+  const along = (from: string, to: string): FlowAlong =>
+    areChained(graph.node(from), graph.node(to)) ? undefined : alongOf(from, to, water, directions)
+  return { along, passes }
+}
+
+/** Ports that are counted and joined in a row: water passes by those between, whatever they do. */
+function areChained(one: PortNode | undefined, other: PortNode | undefined): boolean {
+  const thing = one?.component
+  if (thing === undefined || other?.component !== thing) return false
+  return isCountedPort(thing, one?.port ?? '') && isCountedPort(thing, other.port)
 }
 
 const anotherLine: MissingFact = { subject: 'line', fact: 'count' }
