@@ -1,11 +1,14 @@
 import type { Installation } from '../model/index.js'
 import { drawGraph } from './draw-graph.js'
+import { openFlow, type Flow } from './open-flow.js'
 import type { PortGraph } from './port-graph.js'
 
 /** An installation whose lines can be asked about. Frozen; the graph behind it is drawn at the first question. */
 export interface Network {
   readonly installation: Installation
   readonly graph: () => PortGraph
+  /** Directions of the heating water, found at the first question that asks for them. */
+  readonly flow: () => Flow
 }
 
 /**
@@ -17,5 +20,8 @@ export interface Network {
  */
 export function openNetwork(installation: Installation): Network {
   let drawn: PortGraph | undefined
-  return Object.freeze({ installation, graph: () => (drawn ??= drawGraph(installation)) })
+  let directions: Flow | undefined
+  const graph = (): PortGraph => (drawn ??= drawGraph(installation))
+  const flow = (): Flow => (directions ??= openFlow(graph(), installation.things.values()))
+  return Object.freeze({ installation, graph, flow })
 }

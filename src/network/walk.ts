@@ -17,7 +17,7 @@ export interface Walk {
 }
 
 interface Gait {
-  readonly passable: (passage: Passage, to: string) => boolean
+  readonly passable: (passage: Passage, to: string, from: string) => boolean
   readonly isGoal?: (node: PortNode) => boolean
 }
 
@@ -43,7 +43,7 @@ function stepOn(
   passable: Gait['passable'],
 ): void {
   for (const { passage, to } of links) {
-    if (!reached.has(to) && passable(passage, to)) reached.set(to, { from, passage })
+    if (!reached.has(to) && passable(passage, to, from)) reached.set(to, { from, passage })
   }
 }
 
