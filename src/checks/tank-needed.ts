@@ -74,7 +74,7 @@ function potableFor(context: Context, take: Taking): Sizing {
       cold: take.number(askOnce(context, water.name, 'coldest')),
       hot: Math.max(...number('storedTemperature')),
       supply: take.number(askOnce(context, water.name, 'staticPressure')),
-      highest: Math.min(...number('potableMaximumPressure')),
+      highest: take.number(askOnce(context, water.name, 'highestPressure')),
       atmosphere,
     }),
   )

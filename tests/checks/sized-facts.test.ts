@@ -14,8 +14,8 @@ import { sizedFacts } from './sized-facts.js'
 
 const rulebook = openTowns('harrowmere')
 const shelf = readShelf(openEquipment(), rulebook.model)
-const clean = openSeed('larkspur-lane')
-const flawed = openSeed('coopers-stair')
+const clean = openSeed('larkspur-lane') as InstallationWritten
+const flawed = openSeed('coopers-stair') as InstallationWritten
 
 function factsOf(document: InstallationWritten): Facts {
   return gatherFacts(readInstallation(document, rulebook.model, shelf), rulebook.facts)

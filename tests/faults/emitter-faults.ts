@@ -23,7 +23,11 @@ const normal = ['Z1', 'Z2', 'Z3', 'Z4'].map((id) => set(`${id}.priority`, 'norma
 
 /** Faults of emitters and of the load that they make. */
 export const emitterFaults: readonly Fault[] = [
-  ['a radiator in a cabinet', [set('E2.coverFactor', '80 %')], ['should fail emitters/cover/E2']],
+  [
+    'a radiator in a cabinet',
+    [set('E2.coverFactor', '80 %')],
+    ['must fail emitters/output/E2', 'should fail emitters/cover/E2'],
+  ],
   [
     'a floor on boiler water',
     [floor({ limitFitted: 'no' }), set('B1.maximumSupply', '180 F')],

@@ -69,7 +69,7 @@ function potable(context: Context, take: Taking, tank: Thing): Sizing {
       cold: take.number(askOnce(context, water.name, 'coldest')),
       hot: take.number(ask('storedTemperature', tank)),
       supply: take.number(askOnce(context, water.name, 'staticPressure')),
-      highest: take.number(ask('potableMaximumPressure', tank)),
+      highest: take.number(askOnce(context, water.name, 'highestPressure')),
       atmosphere,
     }),
   )

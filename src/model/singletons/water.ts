@@ -10,6 +10,8 @@ export const water = kind('water', {
   fields: {
     /** Pressure of the supply with nothing running; psi, commonly 30 to 120. */
     staticPressure: quantity('pressure'),
+    /** Highest pressure that the drinking-water pipes of the house should see; psi, commonly 80 to 100. */
+    highestPressure: quantity('pressure'),
     /** Whether the meter or its setter has a check valve, so that heated water cannot expand into the main. */
     meterCheck: yesNo,
     /** How hard it is: soft below 3.5 grains a gallon, hard from 10 up. */
