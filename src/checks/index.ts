@@ -22,6 +22,16 @@ import { reliefWay } from './relief-way.js'
 import { staticPressure } from './static-pressure.js'
 import { treated } from './treated.js'
 import { weakestPart } from './weakest-part.js'
+import { tankWay } from './tank-way.js'
+import { pumpOrder } from './pump-order.js'
+import { soleConnection } from './sole-connection.js'
+import { joinsAtTank } from './joins-at-tank.js'
+import { gaugeInVolume } from './gauge-in-volume.js'
+import { cutoffInVolume } from './cutoff-in-volume.js'
+import { separatorWater } from './separator-water.js'
+import { automaticVents } from './automatic-vents.js'
+import { dirtSeparated } from './dirt-separated.js'
+import { reliefAtGauge } from './relief-at-gauge.js'
 
 /** Derived amounts that the package brings along. */
 export const builtInFacts: readonly FactHandle[] = Object.freeze([
@@ -40,6 +50,7 @@ export const builtInFacts: readonly FactHandle[] = Object.freeze([
   designLoad,
   boilerOutput,
   smallestZoneLoad,
+  reliefAtGauge,
 ])
 
 /** Derived answers in words that the package brings along. */
@@ -54,4 +65,13 @@ export const builtInChecks: readonly FactHandle[] = Object.freeze([
   potableExpansion,
   treated,
   lineCarries,
+  tankWay,
+  pumpOrder,
+  soleConnection,
+  joinsAtTank,
+  gaugeInVolume,
+  cutoffInVolume,
+  separatorWater,
+  automaticVents,
+  dirtSeparated,
 ])

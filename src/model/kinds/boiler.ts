@@ -220,4 +220,8 @@ export interface BoilerWritten extends WrittenOf<typeof boiler> {
   readonly acidReachesMetalDrain?: EntryWritten<'yes' | 'no'>
   /** Whether pipe that acid attacks stands ahead of the neutralizer. */
   readonly metalAheadOfNeutralizer?: EntryWritten<'yes' | 'no'>
+  /** Whether a pressure gauge shows the boiler's own pressure with everything shut that can be. */
+  readonly gaugeInVolume?: EntryWritten<'yes' | 'no'>
+  /** Whether a dirt separator stands on every way from kept cast-iron emitters back to the boiler. */
+  readonly dirtSeparated?: EntryWritten<'yes' | 'no'>
 }

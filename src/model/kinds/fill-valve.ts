@@ -1,6 +1,6 @@
 import { fillDevice } from '../families.js'
 import { kind } from '../kind.js'
-import type { WrittenOf } from '../written.js'
+import type { EntryWritten, WrittenOf } from '../written.js'
 
 /** A pressure-reducing valve that fills the heating system. */
 export const fillValve = kind('fillValve', {
@@ -14,4 +14,7 @@ export const fillValve = kind('fillValve', {
 })
 
 /** A fill valve as written: plain text values. */
-export interface FillValveWritten extends WrittenOf<typeof fillValve> {}
+export interface FillValveWritten extends WrittenOf<typeof fillValve> {
+  /** Whether the fill joins where an expansion tank does: nothing but fittings and valves lies between the two. */
+  readonly joinsAtTank?: EntryWritten<'yes' | 'no'>
+}
