@@ -39,6 +39,16 @@ import { wireLoss } from './wire-loss.js'
 import { tapping } from './tapping.js'
 import { treated } from './treated.js'
 import { weakestPart } from './weakest-part.js'
+import { tankWay } from './tank-way.js'
+import { pumpOrder } from './pump-order.js'
+import { soleConnection } from './sole-connection.js'
+import { joinsAtTank } from './joins-at-tank.js'
+import { gaugeInVolume } from './gauge-in-volume.js'
+import { cutoffInVolume } from './cutoff-in-volume.js'
+import { separatorWater } from './separator-water.js'
+import { automaticVents } from './automatic-vents.js'
+import { dirtSeparated } from './dirt-separated.js'
+import { reliefAtGauge } from './relief-at-gauge.js'
 
 /** Derived amounts that the package brings along. */
 export const builtInFacts: readonly FactHandle[] = Object.freeze([
@@ -73,6 +83,7 @@ export const builtInFacts: readonly FactHandle[] = Object.freeze([
   steadyLoad,
   outputWithoutLargest,
   hottestSupply,
+  reliefAtGauge,
 ])
 
 /** Derived answers in words that the package brings along. */
@@ -91,6 +102,15 @@ export const builtInChecks: readonly FactHandle[] = Object.freeze([
   backflowOrder,
   protectedKind,
   meltsSnow,
+  tankWay,
+  pumpOrder,
+  soleConnection,
+  joinsAtTank,
+  gaugeInVolume,
+  cutoffInVolume,
+  separatorWater,
+  automaticVents,
+  dirtSeparated,
 ])
 export { sizesOf, sizeTopics, type SizeTopic } from './sizes/size-topics.js'
 export type { SizeHead, SizeLine } from './sizes/size-line.js'

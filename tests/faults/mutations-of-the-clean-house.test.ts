@@ -42,6 +42,7 @@ const mutations: readonly (readonly [string, readonly Edit[], readonly string[]]
     'M10 30 % propylene glycol under Harrowmere, its label not known',
     [set('heatingFluid.antifreeze', 'propylene-glycol'), set('heatingFluid.concentration', '30 %')],
     ['must fail expansion/tank-size/EX1', 'must undecided backflow/device-class/BFP1'],
+    ['must undecided backflow/device-class/BFP1', 'should fail fill/open-on-glycol/FV1'],
   ],
   [
     'M10 the same under the model codes alone',
@@ -51,8 +52,13 @@ const mutations: readonly (readonly [string, readonly Edit[], readonly string[]]
       set('heatingFluid.concentration', '30 %'),
     ],
     ['must fail backflow/device-class/BFP1', 'must fail expansion/tank-size/EX1'],
+    ['must fail backflow/device-class/BFP1', 'should fail fill/open-on-glycol/FV1'],
   ],
-  ['M11 a relief valve of 60 psi', [set('RV1.setPressure', '60 psi')], ['stop fail relief/setting/B1']],
+  [
+    'M11 a relief valve of 60 psi',
+    [set('RV1.setPressure', '60 psi')],
+    ['should fail boiler/gauge-range/PG1', 'stop fail relief/setting/B1'],
+  ],
   [
     'M12 no check at the meter: the cold side is open, nothing is asked',
     [set('water.meterCheck', 'no'), { remove: 'PC1' }, { remove: 'EXP2' }, set('PT3.capped', ['branch'])],

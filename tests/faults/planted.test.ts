@@ -59,7 +59,11 @@ const faults: readonly Fault[] = [
     [{ insert: { id: 'BAD', kind: 'checkValve', maximumPressure: '150 psi' }, in: 'L-relief', after: 'B1.relief' }],
     ['stop fail relief/way/B1'],
   ],
-  ['a relief valve set above the nameplate', [set('RV1.setPressure', '60 psi')], ['stop fail relief/setting/B1']],
+  [
+    'a relief valve set above the nameplate',
+    [set('RV1.setPressure', '60 psi')],
+    ['should fail boiler/gauge-range/PG1', 'stop fail relief/setting/B1'],
+  ],
   ['a radiator weaker than the relief setting', [set('E4.maximumPressure', '25 psi')], ['must fail relief/setting/B1']],
   ['a relief valve too small for the boiler', [set('RV1.capacity', '60000 Btu/h')], ['stop fail relief/capacity/B1']],
   [
@@ -67,6 +71,7 @@ const faults: readonly Fault[] = [
     [{ remove: 'RV1' }, set('B1.capped', ['relief'])],
     [
       'must undecided expansion/tank-size/EX1',
+      'should undecided boiler/gauge-range/PG1',
       'stop fail relief/capacity/B1',
       'stop fail relief/present/B1',
       'stop fail relief/way/B1',
@@ -109,11 +114,13 @@ const faults: readonly Fault[] = [
       set('heatingFluid.foodGradeLabel', 'no'),
     ],
     ['must fail backflow/device-class/BFP1', 'must fail expansion/tank-size/EX1'],
+    ['must fail backflow/device-class/BFP1', 'should fail fill/open-on-glycol/FV1'],
   ],
   [
     'propylene glycol, label not known',
     [set('heatingFluid.antifreeze', 'propylene-glycol'), set('heatingFluid.concentration', '30 %')],
     ['must fail expansion/tank-size/EX1', 'must undecided backflow/device-class/BFP1'],
+    ['must undecided backflow/device-class/BFP1', 'should fail fill/open-on-glycol/FV1'],
   ],
   [
     'propylene glycol with its label, as the town allows',
@@ -123,6 +130,7 @@ const faults: readonly Fault[] = [
       set('heatingFluid.foodGradeLabel', 'yes'),
     ],
     ['must fail expansion/tank-size/EX1'],
+    ['should fail fill/open-on-glycol/FV1'],
   ],
   [
     'an inhibitor behind a vented device',
@@ -399,6 +407,7 @@ const faults: readonly Fault[] = [
       'must fail water/accepted/B1',
       'stop fail hot-water/coil-wall/T1',
     ],
+    ['must fail backflow/device-class/BFP1', 'stop fail hot-water/coil-wall/T1', 'should fail fill/open-on-glycol/FV1'],
   ],
   [
     'a charge read with water on the tank',
@@ -540,6 +549,136 @@ const faults: readonly Fault[] = [
     [set('L-supply.pipe.size', '2'), set('L-supply.insulated', 'no')],
     ['advice fail piping/main-insulation/L-supply'],
   ],
+  [
+    'the pump moved before the tank',
+    [
+      { remove: 'C1' },
+      {
+        insert: {
+          id: 'C9',
+          kind: 'circulator',
+          serves: 'system',
+          checkBuiltIn: 'yes',
+          mode: 'constant-pressure',
+          isolationFlanges: 'yes',
+          maximumPressure: '145 psi',
+        },
+        in: 'L-supply',
+        after: 'ISO1',
+      },
+    ],
+    ['should fail expansion/pump-away/EX1'],
+  ],
+  ['a tank valve that anybody can shut', [set('EXV1.locked', 'no')], ['should fail expansion/tank-shut-off/EX1']],
+  [
+    'a second tank on the other side of the pump',
+    [
+      { insert: { id: 'TE9', kind: 'tee', maximumPressure: '150 psi' }, in: 'L-supply', after: 'ISO5' },
+      {
+        insert: {
+          id: 'EX9',
+          kind: 'expansionTank',
+          volume: '4.4 gal',
+          maximumPressure: '100 psi',
+          precharge: '16 psi',
+          prechargeWaterSideEmpty: 'yes',
+          type: 'diaphragm',
+          support: 'bracket',
+        },
+      },
+      {
+        insert: {
+          id: 'L-ex9',
+          medium: 'heatingWater',
+          path: ['TE9.branch', 'EX9.system'],
+          pipe: { type: 'copper-M', size: '1/2', length: '1 ft' },
+        },
+      },
+    ],
+    [
+      'should fail expansion/one-connection/EX1',
+      'should fail expansion/one-connection/EX9',
+      'should fail expansion/pump-away/EX9',
+    ],
+  ],
+  [
+    'the fill behind the pump',
+    [
+      { remove: 'L-fill' },
+      set('TE2.capped', ['branch']),
+      { insert: { id: 'TE9', kind: 'tee', maximumPressure: '150 psi' }, in: 'L-supply', after: 'ISO5' },
+      {
+        insert: {
+          id: 'L-fill-9',
+          medium: 'heatingWater',
+          path: ['BFP1.out', 'FV1', 'TE9.branch'],
+          pipe: { type: 'copper-M', size: '1/2', length: '1 ft' },
+        },
+      },
+    ],
+    ['should fail fill/at-tank/FV1'],
+  ],
+  [
+    'propylene glycol with its label, the fill left open',
+    [
+      set('heatingFluid.antifreeze', 'propylene-glycol'),
+      set('heatingFluid.concentration', '30 %'),
+      set('heatingFluid.foodGradeLabel', 'yes'),
+    ],
+    ['should fail fill/open-on-glycol/FV1'],
+  ],
+  [
+    'a heating tank on drinking water',
+    [set('EXP2.listedFor', 'heating')],
+    ['must fail hot-water/expansion-tank-listing/EXP2'],
+  ],
+  [
+    'the gauge behind a valve',
+    [
+      set('B1.gaugeBuiltIn', 'no'),
+      {
+        insert: { id: 'BAD', kind: 'isolationValve', locked: 'no', maximumPressure: '150 psi' },
+        in: 'L-gauge',
+        after: 'TE1.branch',
+      },
+    ],
+    ['should fail boiler/gauge-in-volume/B1'],
+  ],
+  ['a gauge to 200 psi', [set('PG1.high', '200 psi')], ['should fail boiler/gauge-range/PG1']],
+  [
+    'a low-water cutoff in the return behind its valve, to be tested by draining',
+    [
+      { insert: { id: 'TE9', kind: 'tee', maximumPressure: '150 psi' }, in: 'L-return', after: 'DS1' },
+      { insert: { id: 'LW9', kind: 'lowWaterCutoff', test: 'drain-down', maximumPressure: '150 psi' } },
+      {
+        insert: {
+          id: 'L-lw9',
+          medium: 'heatingWater',
+          path: ['TE9.branch', 'LW9.port'],
+          pipe: { type: 'copper-M', size: '1/2', length: '1 ft' },
+        },
+      },
+    ],
+    ['must fail boiler/low-water-place/LW9', 'should fail boiler/low-water-test/LW9'],
+  ],
+  [
+    'another air separator in the cool return',
+    [
+      {
+        insert: { id: 'AS9', kind: 'airSeparator', capped: ['tank', 'vent'], maximumPressure: '150 psi' },
+        in: 'L-return',
+        after: 'DS1',
+      },
+    ],
+    ['should fail air/air-separator-place/AS9'],
+  ],
+  [
+    'a bare air cushion below an automatic vent',
+    [set('EX1.type', 'air-cushion')],
+    ['should fail air/cushion-with-vent/EX1'],
+  ],
+  ['no dirt separator behind the old radiators', [{ remove: 'DS1' }], ['should fail boiler/dirt-separator/B1']],
+  ['a pump without flanges', [set('C1.isolationFlanges', 'no')], ['advice fail piping/pump-service/C1']],
 ]
 
 describe('faults planted alone in the clean house', () => {

@@ -1,7 +1,7 @@
 import { pressurePart } from '../families.js'
 import { quantity } from '../field.js'
 import { kind } from '../kind.js'
-import type { WrittenOf } from '../written.js'
+import type { EntryWritten, WrittenOf } from '../written.js'
 
 /** A body that takes air out of the passing water, with a tapping for the expansion tank below and for a vent on top. */
 export const airSeparator = kind('airSeparator', {
@@ -28,4 +28,7 @@ export const airSeparator = kind('airSeparator', {
 })
 
 /** An air separator as written: plain text values. */
-export interface AirSeparatorWritten extends WrittenOf<typeof airSeparator> {}
+export interface AirSeparatorWritten extends WrittenOf<typeof airSeparator> {
+  /** Where the water in the air separator comes from: hot from the boiler, from the emitters, or mixed from both. */
+  readonly separatorWater?: EntryWritten<'boiler' | 'emitters' | 'mixed'>
+}

@@ -222,4 +222,8 @@ export interface BoilerWritten extends WrittenOf<typeof boiler> {
   readonly metalAheadOfNeutralizer?: EntryWritten<'yes' | 'no'>
   /** Whether drinking water reaches the heating water of the boiler anywhere with all backflow devices taken out. Walls of heat exchangers are no way. */
   readonly drinkingWaterJoined?: EntryWritten<'yes' | 'no'>
+  /** Whether a pressure gauge shows the boiler's own pressure with everything shut that can be. */
+  readonly gaugeInVolume?: EntryWritten<'yes' | 'no'>
+  /** Whether a dirt separator stands on every way from kept cast-iron emitters back to the boiler. */
+  readonly dirtSeparated?: EntryWritten<'yes' | 'no'>
 }

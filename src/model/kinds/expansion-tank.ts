@@ -1,7 +1,7 @@
 import { pressurePart } from '../families.js'
 import { choice, quantity, yesNo } from '../field.js'
 import { kind } from '../kind.js'
-import type { WrittenOf } from '../written.js'
+import type { EntryWritten, WrittenOf } from '../written.js'
 
 /** A closed tank whose air charge takes up the swelling of the heating water. */
 export const expansionTank = kind('expansionTank', {
@@ -33,4 +33,13 @@ export const expansionTank = kind('expansionTank', {
 })
 
 /** An expansion tank as written: plain text values. */
-export interface ExpansionTankWritten extends WrittenOf<typeof expansionTank> {}
+export interface ExpansionTankWritten extends WrittenOf<typeof expansionTank> {
+  /** Whether something between the expansion tank and the pipe that water runs through can be shut; `absent` when the tank hangs on no such pipe. */
+  readonly tankWay?: EntryWritten<'open' | 'closable' | 'absent'>
+  /** How the pumps stand to the place where the expansion tank joins: the first with the flow pumps `away` from it, one that is met against the flow pumps `towards` it; `neither` where none is met before the emitters. */
+  readonly pumpOrder?: EntryWritten<'away' | 'towards' | 'neither'>
+  /** Whether every other expansion tank of the same water joins it at the same place, with nothing but fittings and valves between. */
+  readonly soleConnection?: EntryWritten<'yes' | 'no'>
+  /** Whether an automatic air vent stands in the water that the expansion tank serves. */
+  readonly automaticVents?: EntryWritten<'yes' | 'no'>
+}

@@ -17,4 +17,6 @@ export const fillValve = kind('fillValve', {
 export interface FillValveWritten extends WrittenOf<typeof fillValve> {
   /** Where the backflow device stands on the ways from drinking water to the fill valve: `ahead` of it, `behind` it, or `missing`. */
   readonly backflowOrder?: EntryWritten<'ahead' | 'behind' | 'missing'>
+  /** Whether the fill joins where an expansion tank does: nothing but fittings and valves lies between the two. */
+  readonly joinsAtTank?: EntryWritten<'yes' | 'no'>
 }

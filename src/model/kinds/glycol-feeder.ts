@@ -1,7 +1,7 @@
 import { fillDevice } from '../families.js'
 import { quantity, yesNo } from '../field.js'
 import { kind } from '../kind.js'
-import type { WrittenOf } from '../written.js'
+import type { EntryWritten, WrittenOf } from '../written.js'
 
 /** A tank with a small pump that refills a system with ready mixed glycol and is not joined to the water service. */
 export const glycolFeeder = kind('glycolFeeder', {
@@ -19,4 +19,7 @@ export const glycolFeeder = kind('glycolFeeder', {
 })
 
 /** A glycol feeder as written: plain text values. */
-export interface GlycolFeederWritten extends WrittenOf<typeof glycolFeeder> {}
+export interface GlycolFeederWritten extends WrittenOf<typeof glycolFeeder> {
+  /** Whether the fill joins where an expansion tank does: nothing but fittings and valves lies between the two. */
+  readonly joinsAtTank?: EntryWritten<'yes' | 'no'>
+}

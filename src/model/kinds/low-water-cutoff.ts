@@ -1,7 +1,7 @@
 import { pressurePart } from '../families.js'
 import { choice, reference, yesNo } from '../field.js'
 import { kind } from '../kind.js'
-import type { WrittenOf } from '../written.js'
+import type { EntryWritten, WrittenOf } from '../written.js'
 
 /** A device of its own that stops the burner when water runs short; one that the boiler brings along is a field of the boiler. */
 export const lowWaterCutoff = kind('lowWaterCutoff', {
@@ -25,4 +25,7 @@ export const lowWaterCutoff = kind('lowWaterCutoff', {
 })
 
 /** A low-water cutoff as written: plain text values. */
-export interface LowWaterCutoffWritten extends WrittenOf<typeof lowWaterCutoff> {}
+export interface LowWaterCutoffWritten extends WrittenOf<typeof lowWaterCutoff> {
+  /** Whether the low-water cutoff stays joined to a boiler with everything shut that can be. */
+  readonly cutoffInVolume?: EntryWritten<'yes' | 'no'>
+}

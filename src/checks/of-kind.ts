@@ -1,0 +1,12 @@
+import type { KindSpec, Thing } from '../model/index.js'
+
+/** Whether a thing is of one of some kinds. */
+export function isOfKind(...kinds: readonly KindSpec[]): (thing: Thing) => boolean {
+  const names = new Set(kinds.map(({ name }) => name))
+  return ({ kind }) => names.has(kind.name)
+}
+
+/** Whether a thing belongs to a family. */
+export function isInFamily({ kind }: Thing, family: { readonly name: string }): boolean {
+  return kind.families.some(({ name }) => name === family.name)
+}
