@@ -149,7 +149,7 @@ const filling = fc
   .chain(([feed = [], fill = []]) =>
     fc.tuple(path('L-feed', 'potableCold', fc.constant(feed)), path('L-fill', 'heatingWater', fc.constant(fill))),
   )
-const gas = fc.tuple(path('L-gas', 'gas', among('GM1.out', ['SV1', 'ST1', 'GU1', 'GR1'], 'B1.gas')))
+const gas = fc.tuple(path('L-gas', 'gas', among('GM1.out', ['SV1', 'ST1', 'unknown', 'GU1', 'GR1'], 'B1.gas')))
 /** A heater whose outlet takes mixed or bare hot water; its mixing valve has cold from its line or from another. */
 const heater = fc
   .record({ mixed: fc.boolean(), sameLine: fc.boolean(), stop: fc.boolean() })
