@@ -7,6 +7,12 @@ import { boilerOutput, designLoad, smallestZoneLoad } from './heat-load.js'
 import { connectedLoad } from './connected-load.js'
 import { housePressure } from './house-pressure.js'
 import { protectedKind } from './protected-kind.js'
+import { coldSource } from './cold-source.js'
+import { gasTrapPlace, gasUnionPlace } from './gas-place.js'
+import { applianceAhead, shutoffAhead } from './regulator-order.js'
+import { tempered } from './tempered.js'
+import { heaterTemperatureRelief, tankTemperatureRelief } from './temperature-relief.js'
+import { trapFirst } from './trap-first.js'
 import { lineCarries } from './line-carries.js'
 import { acidReachesMetalDrain } from './acid-reaches-metal-drain.js'
 import { coldSideClosed } from './cold-side-closed.js'
@@ -111,6 +117,15 @@ export const builtInChecks: readonly FactHandle[] = Object.freeze([
   separatorWater,
   automaticVents,
   dirtSeparated,
+  coldSource,
+  tempered,
+  tankTemperatureRelief,
+  heaterTemperatureRelief,
+  trapFirst,
+  gasTrapPlace,
+  gasUnionPlace,
+  shutoffAhead,
+  applianceAhead,
 ])
 export { sizesOf, sizeTopics, type SizeTopic } from './sizes/size-topics.js'
 export type { SizeHead, SizeLine } from './sizes/size-line.js'

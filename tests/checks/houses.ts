@@ -26,9 +26,10 @@ const parts = (two: fc.Arbitrary<readonly Written[]>): fc.Arbitrary<unknown> =>
   fc.record({ complete: value('2'), list: two })
 
 const boiler = thing('B1', 'boiler', {
-  capped: fc.subarray(['supply', 'flue', 'gas', 'intake']).map((ports) => ports.filter((port) => port !== 'supply')),
+  capped: fc.subarray(['supply', 'flue', 'intake']).map((ports) => ports.filter((port) => port !== 'supply')),
   ventTable: parts(fc.tuple(ventRow('2'), ventRow('3'))),
   fuel: value('natural-gas', 'oil'),
+  trapBuiltIn: value('yes', 'no'),
   input: value('75000 Btu/h'),
   output: value('70000 Btu/h'),
   maximumSupply: value('180 F'),
@@ -61,6 +62,17 @@ const components = fc.tuple(
   thing('TE2', 'tee', part),
   thing('PR1', 'pressureReducer', { setPressure: value('60 psi', '80 psi'), capped: fc.constant(['in', 'out']) }),
   thing('GM1', 'gasMeter'),
+  thing('SV1', 'gasShutoff'),
+  thing('ST1', 'sedimentTrap'),
+  thing('GU1', 'gasUnion'),
+  thing('GR1', 'gasRegulator'),
+  thing('WH1', 'waterHeater', { capped: fc.constantFrom(['gas', 'vent'], []), fuel: value('oil') }),
+  thing('RV3', 'reliefValve', { protects: value('WH1'), type: value('pressure', 'temperature-and-pressure') }),
+  thing('MV1', 'mixingValve'),
+  thing('FO1', 'fixtureOutlet', { fixture: value('FX1') }),
+  thing('PT2', 'potableTee'),
+  thing('PS2', 'potableStop'),
+  thing('WS3', 'waterService'),
   thing('PC1', 'potableCheck', { capped: fc.constantFrom([], ['in', 'out']) }),
   thing('PS1', 'potableStop'),
   thing('PT1', 'potableTee'),
@@ -146,8 +158,25 @@ const filling = fc
   .chain(([feed = [], fill = []]) =>
     fc.tuple(path('L-feed', 'potableCold', fc.constant(feed)), path('L-fill', 'heatingWater', fc.constant(fill))),
   )
+const gas = fc.tuple(path('L-gas', 'gas', among('GM1.out', ['SV1', 'ST1', 'unknown', 'GU1', 'GR1'], 'B1.gas')))
+/** A heater whose outlet takes mixed or bare hot water; its mixing valve has cold from its line or from another. */
+const heater = fc
+  .record({ mixed: fc.boolean(), sameLine: fc.boolean(), stop: fc.boolean() })
+  .chain(({ mixed, sameLine, stop }) => {
+    const hot = (id: string, items: readonly string[]): fc.Arbitrary<Written> =>
+      path(id, 'potableHot', fc.constant(items))
+    const cold = (id: string, items: readonly string[]): fc.Arbitrary<Written> =>
+      path(id, 'potableCold', fc.constant(items))
+    return fc.tuple(
+      hot('L-hot', ['WH1.hot', mixed ? 'MV1.hot' : 'FO1.hot']),
+      hot('L-mixed', ['MV1.mixed', mixed ? 'FO1.hot' : 'unknown']),
+      hot('L-tp', ['WH1.relief', ...(stop ? ['PS2'] : []), 'RV3.inlet']),
+      cold('L-heater', ['WS3.out', ...(sameLine ? ['PT2', 'WH1.cold'] : ['WH1.cold'])]),
+      cold('L-mix', [sameLine ? 'PT2.branch' : 'PT2.a', 'MV1.cold']),
+    )
+  })
 const condensate = fc.tuple(path('L-drain', 'condensate', among('B1.condensate', ['TR1', 'NE1', 'unknown'], 'DR1.in')))
-const lines = fc.tuple(heating, drinking, filling, condensate).map((groups) => groups.flat())
+const lines = fc.tuple(heating, drinking, filling, gas, heater, condensate).map((groups) => groups.flat())
 
 const zone = (id: string, load: string): fc.Arbitrary<Written> =>
   fc.record({
@@ -163,6 +192,11 @@ const counts = fc.record({
   emitter: value('3'),
   boiler: value('1'),
   reliefValve: value('2'),
+  emitter: value('2'),
+  reliefValve: value('3'),
+  fixtureOutlet: value('1'),
+  gasMeter: value('1'),
+  fuelBurner: value('2'),
   coAlarm: value('2'),
   zone: value('2'),
 })
@@ -202,12 +236,13 @@ export const houses: fc.Arbitrary<Written> = fc
     ...house,
     installation: '1',
     spaces: [{ id: 'hall' }, { id: 'cellar' }],
+    fixtures: [{ id: 'FX1' }],
     complete: {
       ...some,
       all:
         all === 'unknown'
           ? all
-          : String(house.components.length + house.lines.length + house.readings.length + house.zones.length + 2),
+          : String(house.components.length + house.lines.length + house.readings.length + house.zones.length + 3),
     },
   }))
   .filter((house) => factsOf(house).contradictions.length === 0)

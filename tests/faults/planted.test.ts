@@ -308,6 +308,89 @@ const faults: readonly Fault[] = [
   ],
   ['a relief pipe that ends unseen', [set('RV2.discharge.visible', 'no')], ['must fail relief/discharge-into/RV2']],
   ['a T&P valve on the boiler', [set('RV1.type', 'temperature-and-pressure')], ['stop fail relief/boiler-type/RV1']],
+  [
+    'a reducer on the cold side of the mixing valve alone',
+    [
+      set('MV1.coldSource', 'unknown'),
+      {
+        insert: { id: 'PR1', kind: 'pressureReducer', setPressure: '68 psi', bypass: 'no' },
+        in: 'L-mix-cold',
+        after: 'PT2.branch',
+      },
+    ],
+    ['should fail hot-water/cold-of-mixing-valve/MV1'],
+  ],
+  [
+    'a kitchen outlet drawn ahead of the mixing valve',
+    [
+      set('FX-sink.tempered', 'unknown'),
+      { insert: { id: 'PT9', kind: 'potableTee' }, in: 'L-hot', after: 'T1.hot' },
+      { insert: { id: 'FO9', kind: 'fixtureOutlet', fixture: 'FX-sink' } },
+      { insert: { id: 'L-sink', medium: 'potableHot', path: ['PT9.branch', 'FO9.hot'] } },
+    ],
+    ['should fail hot-water/tempering/FX-sink'],
+  ],
+  [
+    'a stop before the T&P valve of the tank',
+    [{ insert: { id: 'BAD', kind: 'potableStop' }, in: 'L-tp', after: 'T1.relief' }],
+    ['must fail relief/tank-valve/T1'],
+  ],
+  [
+    'a pressure valve where the tank needs a T&P valve',
+    [set('RV2.type', 'pressure'), set('RV2.discharge.endHeight', '5 in')],
+    ['must fail relief/tank-valve/T1'],
+  ],
+  [
+    'a water heater without T&P valve',
+    [
+      {
+        insert: {
+          id: 'WH9',
+          kind: 'waterHeater',
+          fuel: 'natural-gas',
+          venting: 'direct',
+          input: '20000 Btu/h',
+          aboveFinishedSpace: 'no',
+          capped: ['relief', 'cold', 'hot'],
+        },
+      },
+    ],
+    ['must fail relief/heater-valve/WH9'],
+  ],
+  [
+    'a boiler without condensate trap',
+    [{ remove: 'TR1' }, set('B1.trapBuiltIn', 'no')],
+    ['must fail condensate/trap-first/B1'],
+  ],
+  [
+    'a neutralizer ahead of the trap',
+    [
+      { remove: 'TR1' },
+      set('B1.trapBuiltIn', 'no'),
+      {
+        insert: { id: 'TR1', kind: 'condensateTrap', filled: 'yes', indoors: 'yes' },
+        in: 'L-condensate',
+        after: 'NE1',
+      },
+    ],
+    ['must fail condensate/trap-first/B1'],
+  ],
+  [
+    'the gas shutoff behind trap and union',
+    [{ remove: 'SV1' }, { insert: { id: 'SV1', kind: 'gasShutoff', appliance: 'B1' }, in: 'G2', before: 'B1.gas' }],
+    ['must fail gas/trap-order/B1'],
+  ],
+  [
+    'a line regulator for the boiler alone, its vent plugged',
+    [
+      {
+        insert: { id: 'GR1', kind: 'gasRegulator', stage: 'line', vent: 'plugged' },
+        in: 'G2',
+        after: 'TG1.branch',
+      },
+    ],
+    ['must fail gas/regulator-order/GR1'],
+  ],
   ['condensate onto the ground outdoors', [set('DR1.type', 'outdoors')], ['should fail condensate/outdoors/DR1']],
   ['a condensate trap in the crawl space', [set('TR1.indoors', 'no')], ['should fail condensate/trap-indoors/TR1']],
   ['a gas shutoff behind panels', [set('B1.gasShutoffAccessible', 'no')], ['must fail gas/shutoff-accessible/B1']],
@@ -343,7 +426,8 @@ const faults: readonly Fault[] = [
           flue: 'CF1',
           input: '20000 Btu/h',
           aboveFinishedSpace: 'no',
-          capped: ['relief', 'cold', 'hot'],
+          temperatureRelief: 'in-tapping',
+          capped: ['cold', 'hot'],
         },
       },
     ],

@@ -226,4 +226,10 @@ export interface BoilerWritten extends WrittenOf<typeof boiler> {
   readonly gaugeInVolume?: EntryWritten<'yes' | 'no'>
   /** Whether a dirt separator stands on every way from kept cast-iron emitters back to the boiler. */
   readonly dirtSeparated?: EntryWritten<'yes' | 'no'>
+  /** Whether condensate of the boiler comes to a trap before anything else, be it a trap built into the boiler. */
+  readonly trapFirst?: EntryWritten<'yes' | 'no'>
+  /** Where the sediment trap stands on the gas pipe of the boiler alone: `behind-shutoff`, seen from the meter, `ahead-of-shutoff`, or `missing`. */
+  readonly gasTrapPlace?: EntryWritten<'behind-shutoff' | 'ahead-of-shutoff' | 'missing'>
+  /** Where the union stands on the gas pipe of the boiler alone: `behind-shutoff`, seen from the meter, `ahead-of-shutoff`, or `missing`. */
+  readonly gasUnionPlace?: EntryWritten<'behind-shutoff' | 'ahead-of-shutoff' | 'missing'>
 }

@@ -1,6 +1,6 @@
 import { choice, quantity, reference, yesNo } from '../field.js'
 import { kind } from '../kind.js'
-import type { ItemWritten } from '../written.js'
+import type { EntryWritten, ItemWritten } from '../written.js'
 
 /** A plumbing fixture at which hot water is used. */
 export const fixture = kind('fixture', {
@@ -24,8 +24,6 @@ export const fixture = kind('fixture', {
     space: reference('space'),
     /** Where its hot water is stored. */
     supply: reference('hotWaterSource', { countedAs: 'fixtures' }),
-    /** Whether all its hot water passes a mixing valve. */
-    tempered: yesNo,
     /** Whether a bath or shower has its own listed valve that limits the temperature. */
     ownValve: yesNo,
     /** Whether it is put in by this job or stays from before. */
@@ -50,4 +48,7 @@ export const fixture = kind('fixture', {
 })
 
 /** A fixture as written: plain text values. */
-export interface FixtureWritten extends ItemWritten<typeof fixture> {}
+export interface FixtureWritten extends ItemWritten<typeof fixture> {
+  /** Whether all hot water of the fixture passes a mixing valve between the source and its outlet. */
+  readonly tempered?: EntryWritten<'yes' | 'no'>
+}

@@ -1,6 +1,6 @@
 import { choice, quantity } from '../field.js'
 import { kind } from '../kind.js'
-import type { WrittenOf } from '../written.js'
+import type { EntryWritten, WrittenOf } from '../written.js'
 
 /** A regulator that lowers the pressure of gas. */
 export const gasRegulator = kind('gasRegulator', {
@@ -33,4 +33,9 @@ export const gasRegulator = kind('gasRegulator', {
 })
 
 /** A gas regulator as written: plain text values. */
-export interface GasRegulatorWritten extends WrittenOf<typeof gasRegulator> {}
+export interface GasRegulatorWritten extends WrittenOf<typeof gasRegulator> {
+  /** Whether every way from a gas meter to the regulator passes a gas shutoff valve. */
+  readonly shutoffAhead?: EntryWritten<'yes' | 'no'>
+  /** Whether an appliance takes gas ahead of the regulator, at the higher pressure. */
+  readonly applianceAhead?: EntryWritten<'yes' | 'no'>
+}

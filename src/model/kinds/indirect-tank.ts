@@ -73,4 +73,6 @@ export interface IndirectTankWritten extends WrittenOf<typeof indirectTank> {
   readonly coldSideClosed?: EntryWritten<'yes' | 'no'>
   /** Whether the tank reaches a potable expansion tank, and whether a valve between them can be shut. */
   readonly potableExpansion?: EntryWritten<'reachable' | 'closable' | 'absent'>
+  /** Where the T&P valve of the tank stands: `in-tapping` with nothing but fittings between, `free` of anything that closes but farther off, `blocked`, or `absent`. */
+  readonly temperatureRelief?: EntryWritten<'in-tapping' | 'free' | 'blocked' | 'absent'>
 }

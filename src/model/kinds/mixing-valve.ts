@@ -1,6 +1,6 @@
 import { choice, quantity, yesNo } from '../field.js'
 import { kind } from '../kind.js'
-import type { WrittenOf } from '../written.js'
+import type { EntryWritten, WrittenOf } from '../written.js'
 
 /** A thermostatic valve that tempers hot water with cold. Its element may shut either side. */
 export const mixingValve = kind('mixingValve', {
@@ -33,11 +33,6 @@ export const mixingValve = kind('mixingValve', {
     leastDifference: quantity('temperatureDifference'),
     /** Flow coefficient; Cv, commonly 1 to 10. */
     flowCoefficient: quantity('flowCoefficient'),
-    /** Where its cold water is taken from. */
-    coldSource: choice({
-      'tank-line': 'the cold line of the tank, ahead of its check valve',
-      'other-line': 'another cold line',
-    }),
     /** Whether hot and cold reach it at the same pressure. */
     equalPressures: yesNo,
     /** Whether its setting is locked. */
@@ -48,4 +43,7 @@ export const mixingValve = kind('mixingValve', {
 })
 
 /** A mixing valve as written: plain text values. */
-export interface MixingValveWritten extends WrittenOf<typeof mixingValve> {}
+export interface MixingValveWritten extends WrittenOf<typeof mixingValve> {
+  /** Where the mixing valve takes its cold water: from the `tank-line`, the cold line of the tank with no pressure reducer between, or from an `other-line`. */
+  readonly coldSource?: EntryWritten<'tank-line' | 'other-line'>
+}

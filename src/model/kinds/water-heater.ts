@@ -1,7 +1,7 @@
 import { fuelBurner, gasAppliance, hotWaterSource, waterVessel } from '../families.js'
 import { choice, quantity, reference, yesNo } from '../field.js'
 import { kind } from '../kind.js'
-import type { WrittenOf } from '../written.js'
+import type { EntryWritten, WrittenOf } from '../written.js'
 
 /** A water heater with a burner of its own. */
 export const waterHeater = kind('waterHeater', {
@@ -53,4 +53,7 @@ export const waterHeater = kind('waterHeater', {
 })
 
 /** A water heater as written: plain text values. */
-export interface WaterHeaterWritten extends WrittenOf<typeof waterHeater> {}
+export interface WaterHeaterWritten extends WrittenOf<typeof waterHeater> {
+  /** Where the T&P valve of the heater stands: `in-tapping` with nothing but fittings between, `free` of anything that closes but farther off, `blocked`, or `absent`. */
+  readonly temperatureRelief?: EntryWritten<'in-tapping' | 'free' | 'blocked' | 'absent'>
+}
