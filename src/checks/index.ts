@@ -25,6 +25,10 @@ import { meltsSnow } from './melts-snow.js'
 import { outputWithoutLargest } from './output-without-largest.js'
 import { steadyLoad } from './steady-load.js'
 import { wireLoss } from './wire-loss.js'
+import { draftReadings } from './draft-readings.js'
+import { inletsLeftOpen } from './inlets-left-open.js'
+import { roomAirNeeded } from './room-air-needed.js'
+import { calibrationAge } from './calibration-age.js'
 import { tapping } from './tapping.js'
 import { treated } from './treated.js'
 import { weakestPart } from './weakest-part.js'
@@ -47,6 +51,10 @@ export const builtInFacts: readonly FactHandle[] = Object.freeze([
   boilerOutput,
   smallestZoneLoad,
   tapping,
+  calibrationAge,
+  roomAirNeeded,
+  inletsLeftOpen,
+  draftReadings,
   wireLoss,
   steadyLoad,
   outputWithoutLargest,
