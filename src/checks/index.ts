@@ -42,6 +42,10 @@ import { meltsSnow } from './melts-snow.js'
 import { outputWithoutLargest } from './output-without-largest.js'
 import { steadyLoad } from './steady-load.js'
 import { wireLoss } from './wire-loss.js'
+import { draftReadings } from './draft-readings.js'
+import { inletsLeftOpen } from './inlets-left-open.js'
+import { roomAirNeeded } from './room-air-needed.js'
+import { calibrationAge } from './calibration-age.js'
 import { tapping } from './tapping.js'
 import { treated } from './treated.js'
 import { weakestPart } from './weakest-part.js'
@@ -85,6 +89,10 @@ export const builtInFacts: readonly FactHandle[] = Object.freeze([
   housePressure,
   connectedLoad,
   tapping,
+  calibrationAge,
+  roomAirNeeded,
+  inletsLeftOpen,
+  draftReadings,
   wireLoss,
   steadyLoad,
   outputWithoutLargest,

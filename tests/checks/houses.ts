@@ -33,6 +33,8 @@ const boiler = thing('B1', 'boiler', {
   input: value('75000 Btu/h'),
   output: value('70000 Btu/h'),
   maximumSupply: value('180 F'),
+  space: value('cellar'),
+  sealedCombustion: value('yes', 'no'),
   reliefTapping: value('3/4'),
 })
 
@@ -94,6 +96,21 @@ const components = fc.tuple(
     voltage: value('24 V', '0 V'),
     wireLength: value('60 ft'),
     wireGauge: value('18'),
+  }),
+  thing('WH1', 'waterHeater', {
+    space: value('cellar'),
+    input: value('36000 Btu/h'),
+    venting: value('draft-hood', 'direct'),
+    capped: fc.constant(['gas', 'vent', 'cold', 'hot', 'relief']),
+  }),
+  thing('CF1', 'chimneyFlue', {
+    openInlets: value('1'),
+    inlets: parts(
+      fc.tuple(
+        fc.record({ id: fc.constant('one'), state: value('open') }),
+        fc.record({ id: fc.constant('other'), state: value('sealed') }),
+      ),
+    ),
   }),
   thing('F1', 'radiantFloor', { ...part, topElevation: value('0 ft'), capped: fc.constant(['in', 'out']) }),
   thing('ZV2', 'zoneValve', { ...part, power: value('7.68 VA', '20 VA') }),
@@ -191,6 +208,8 @@ const counts = fc.record({
   states: value('2'),
   emitter: value('3'),
   boiler: value('1'),
+  waterHeater: value('1'),
+  reading: value('1'),
   reliefValve: value('2'),
   emitter: value('2'),
   reliefValve: value('3'),
@@ -213,6 +232,10 @@ const fluid = fc.record({
 const readings = fc.tuple(
   fc.record({
     id: fc.constant('RD1'),
+    sample: value('draft-hood', 'flue-gas'),
+    component: value('WH1'),
+    at: value('2025-10-21'),
+    instrumentCalibratedOn: value('2025-03-05', '2025-03'),
     oxygen: value('4.8 %', '0 %'),
     carbonDioxide: value('9.1 %'),
     carbonMonoxide: value('42 ppm', '0 ppm'),

@@ -5,6 +5,8 @@ import { openEquipment, openSeed, openTowns } from '../houses/open-house.js'
 import { boilerFaults } from './boiler-faults.js'
 import { controlFaults } from './control-faults.js'
 import { emitterFaults } from './emitter-faults.js'
+import { ventFaults } from './vent-faults.js'
+import { paperFaults } from './paper-faults.js'
 import { set, type Fault } from './fault.js'
 
 const rulebook = openTowns('harrowmere')
@@ -27,6 +29,8 @@ const faults: readonly Fault[] = [
   ...boilerFaults,
   ...controlFaults,
   ...emitterFaults,
+  ...ventFaults,
+  ...paperFaults,
   [
     'a ball valve between boiler and relief valve',
     [
@@ -428,14 +432,20 @@ const faults: readonly Fault[] = [
           aboveFinishedSpace: 'no',
           temperatureRelief: 'in-tapping',
           capped: ['cold', 'hot'],
+          space: 'boiler-room',
+          input: '40000 Btu/h',
+          capped: ['relief', 'cold', 'hot'],
         },
       },
+      set('boiler-room.volume', '2400 ft3'),
+      set('CF1.inspected', 'yes'),
     ],
     [
       'must fail vent/orphaned-heater/WH1',
       'must undecided gas/pipe-capacity/WH1',
       'must undecided hot-water/potable-tank-size/EXP2',
     ],
+    ['must fail vent/orphaned-heater/WH1', 'should fail vent/draft-tested/WH1'],
   ],
   ['a condensate trap filled by nobody', [set('TR1.filled', 'no')], ['stop fail condensate/trap-filled/TR1']],
   ['condensate piped tight into the drain', [set('DR1.airBreak', 'no')], ['should fail condensate/air-break/DR1']],
@@ -518,7 +528,12 @@ const faults: readonly Fault[] = [
   ['an open inlet in the old chimney', [set('CF1.openInlets', '1')], ['must fail vent/abandoned-inlets/CF1']],
   [
     'an open boiler in a bedroom closet',
-    [set('B1.use', 'unknown'), set('B1.sealedCombustion', 'no'), set('boiler-room.use', 'bedroom')],
+    [
+      set('B1.use', 'unknown'),
+      set('B1.sealedCombustion', 'no'),
+      set('boiler-room.use', 'bedroom'),
+      set('boiler-room.volume', '4000 ft3'),
+    ],
     [
       'advice undecided boiler/turndown/B1',
       'should fail air/bedroom/B1',
@@ -573,7 +588,11 @@ const faults: readonly Fault[] = [
     ['should fail start-up/slip-consistent/RD1'],
   ],
   ['a water test of 60 psi', [set('HT1.pressure', '60 psi')], ['must fail tests/heating-piping/HT1']],
-  ['a gas test of 1 psi', [set('GT1.pressure', '1 psi')], ['should fail tests/gas-piping/GT1']],
+  [
+    'a gas test of 1 psi',
+    [set('GT1.pressure', '1 psi')],
+    ['should fail tests/gas-piping/GT1', 'should fail tests/gauge-range/GT1'],
+  ],
   ['old radiators in the water test', [set('HT1.isolated', 'no')], ['stop fail tests/isolated/HT1']],
   [
     'air in plastic vent pipe',
@@ -593,6 +612,7 @@ const faults: readonly Fault[] = [
     [set('B1.use', 'unknown'), set('B1.output', '112000 Btu/h')],
     [
       'advice undecided boiler/turndown/B1',
+      'must undecided air/room-volume/boiler-room',
       'must undecided vent/exhaust-material/VR1',
       'must undecided vent/flue-limit/VR1',
       'must undecided vent/length/VR1',

@@ -6,7 +6,7 @@ export interface Range {
 
 export const anything: Range = { low: -Infinity, high: Infinity }
 
-// Units of one quantity are multiples of one of them. From the definitions: 12 in to the foot, 144 in2 to the square foot.
+// Units of one quantity are multiples of one of them. From the definitions: 12 in to the foot, 144 in2 to the square foot, 231 in3 to the gallon.
 const units: Readonly<Record<string, readonly [string, number]>> = {
   '': ['plain', 1],
   in: ['inch', 1],
@@ -17,8 +17,9 @@ const units: Readonly<Record<string, readonly [string, number]>> = {
   F: ['degF', 1],
   VA: ['VA', 1],
   V: ['volt', 1],
-  ft3: ['cubic foot', 1],
-  d: ['minute', 1440],
+  ft3: ['gallon', 1728 / 231],
+  days: ['minute', 1440],
+  months: ['minute', (365.25 / 12) * 1440],
   'Btu/h': ['Btu/h', 1],
   gal: ['gallon', 1],
   gpm: ['gpm', 1],
@@ -36,7 +37,7 @@ const units: Readonly<Record<string, readonly [string, number]>> = {
 export function amountOf(text: string): Range | undefined {
   const day = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text)
   if (day !== null) return exactly(dayNumber(Number(day[1]), Number(day[2]), Number(day[3])))
-  const match = /^(-?[\d.,/-]+) ?([A-Za-z/%]*2?(?: wc)?)$/.exec(text)
+  const match = /^(-?[\d.,/-]+) ?([A-Za-z/%]*[23]?(?: wc)?)$/.exec(text)
   const unit = units[match?.[2] ?? 'none']
   const number = numberOf(match?.[1] ?? '')
   if (unit === undefined && match?.[2] !== undefined && number !== undefined)

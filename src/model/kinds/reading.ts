@@ -26,6 +26,9 @@ export const reading = kind('reading', {
       'gas-inlet': 'gas before the appliance',
       'heating-water': 'heating water',
       'hot-water': 'hot water at a tap',
+      'intake-air': 'air in the intake pipe',
+      'draft-hood': 'draft hood of a heater on a chimney',
+      refractometer: 'heating water on a refractometer',
       other: 'something else',
     }),
     /** Firing rate at which it was read. */
