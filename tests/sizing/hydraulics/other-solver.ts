@@ -13,9 +13,9 @@ export interface PlainEdge {
 export function flowsByLoops(edges: readonly PlainEdge[]): readonly number[] {
   const loops = loopsOf(edges)
   const flows = edges.map(() => 0)
-  for (let round = 0; round < 20_000; round++) {
+  for (let round = 0; round < 500; round++) {
     const moved = loops.map((loop) => settleLoop(edges, flows, loop))
-    if (Math.max(0, ...moved.map(Math.abs)) < 1e-14) break
+    if (Math.max(0, ...moved.map(Math.abs)) < 1e-12) break
   }
   return flows
 }
@@ -29,7 +29,7 @@ function settleLoop(edges: readonly PlainEdge[], flows: number[], loop: Loop): n
   let [low, high] = [-1e-6, 1e-6]
   while (sum(low) > 0) low *= 2
   while (sum(high) < 0) high *= 2
-  for (let step = 0; step < 100; step++) {
+  for (let step = 0; step < 50; step++) {
     const middle = (low + high) / 2
     if (sum(middle) < 0) low = middle
     else high = middle
