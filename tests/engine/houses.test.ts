@@ -61,6 +61,8 @@ describe('a host rule on a real house', () => {
     expect(host.map(({ rule, subject, result }) => `${rule} ${subject} ${result}`)).toEqual([
       'shop/open-way B1 holds',
       'shop/burns-gas B1 holds',
+      'shop/burns-gas RA1 holds',
+      'shop/burns-gas DY1 holds',
       'shop/work VR1 holds',
       'shop/work VR2 holds',
     ])

@@ -148,7 +148,7 @@ const faults: readonly (readonly [string, readonly Edit[], readonly string[]])[]
   [
     'a small heater left alone on the old chimney',
     [
-      { insert: { id: 'CF1', kind: 'chimneyFlue', area: '72.6 in2', openInlets: '0' } },
+      set('CF1.area', '72.6 in2'),
       {
         insert: {
           id: 'WH1',
@@ -231,11 +231,7 @@ const faults: readonly (readonly [string, readonly Edit[], readonly string[]])[]
     ['must fail vent/regulator-distance/VT1'],
   ],
   ['a terminal over the public walk', [set('VT1.overPublicWalk', 'yes')], ['must fail vent/public-walk/VT1']],
-  [
-    'an open inlet in the old chimney',
-    [{ insert: { id: 'CF1', kind: 'chimneyFlue', openInlets: '1' } }],
-    ['must fail vent/abandoned-inlets/CF1'],
-  ],
+  ['an open inlet in the old chimney', [set('CF1.openInlets', '1')], ['must fail vent/abandoned-inlets/CF1']],
   [
     'an open boiler in a bedroom closet',
     [set('B1.use', 'unknown'), set('B1.sealedCombustion', 'no'), set('boiler-room.use', 'bedroom')],
@@ -257,8 +253,8 @@ const faults: readonly (readonly [string, readonly Edit[], readonly string[]])[]
   ],
   [
     'corrugated gas tubing without a bond',
-    [{ insert: { id: 'L-gas', medium: 'gas', path: ['B1.gas', 'unknown'], pipe: { type: 'csst' }, bonded: 'no' } }],
-    ['must fail gas/bond/L-gas'],
+    [set('G2.pipe.type', 'csst'), set('G2.bonded', 'no')],
+    ['must fail gas/bond/G2'],
   ],
   [
     'gas pressure above the nameplate',

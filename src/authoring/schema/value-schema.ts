@@ -65,6 +65,13 @@ function amount(quantity: QuantityName): JsonSchema {
   const description = `A ${name}, such as ${example}; or unknown.`
   if (quantity === 'count')
     return { type: ['string', 'integer'], pattern: '^(unknown|\\d+)$', description, examples: [example] }
+  if (quantity === 'number')
+    return {
+      type: ['string', 'number'],
+      pattern: '^(unknown|[-+]?\\.?\\d[\\d.,]*)$',
+      description,
+      examples: [example],
+    }
   if (quantity === 'date')
     return {
       type: ['string', 'integer'],
