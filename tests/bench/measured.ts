@@ -1,4 +1,5 @@
 import { compareEngines } from './engines.js'
+import { measureFlowGrowth } from './flow-growth.js'
 import { measureGrowth } from './growth.js'
 import { measureManyOfOne } from './many-of-one.js'
 import { measureMemory } from './memory.js'
@@ -7,5 +8,6 @@ import { compareTowns } from './towns.js'
 await compareEngines()
 await measureGrowth()
 await measureManyOfOne()
+await measureFlowGrowth()
 await compareTowns()
 measureMemory()

@@ -25,4 +25,5 @@ export function headOf({ pressure, density }: { readonly pressure: number; reado
   })
 }
 
-const standardGravity = 9.80665
+/** m/s2 */
+export const standardGravity = 9.80665

@@ -12,6 +12,7 @@ import {
   type StraightPipe,
 } from './flow-in-pipe.js'
 import { type FrictionMethod, methodInWords } from './friction-method.js'
+import { standardGravity } from './head.js'
 import { lossThroughValve } from './valve.js'
 
 /** One thing that a flow passes. */
@@ -23,6 +24,8 @@ export type RunPart = { readonly name: string } & (
   | { readonly part: 'valve'; readonly kv: number }
   /** A boiler, a coil: it loses `loss` Pa at `flow` m3/s and the square law elsewhere. */
   | { readonly part: 'rated'; readonly loss: number; readonly flow: number }
+  /** Anything whose head, in m of the fluid, is `coefficient` times the square of the flow in m3/s. */
+  | { readonly part: 'square'; readonly coefficient: number }
 )
 
 /** Everything that one flow passes on its way, one after the other. */
@@ -64,6 +67,8 @@ export function lossOf(part: RunPart, flow: number, { method = 'colebrook', ...f
       return lossThroughValve(flow, part.kv, fluid.density)
     case 'rated':
       return part.loss * (flow / part.flow) ** 2
+    case 'square':
+      return part.coefficient * flow ** 2 * fluid.density * standardGravity
     default:
       return part satisfies never
   }
@@ -92,6 +97,8 @@ function partExpected(part: RunPart): readonly Expected[] {
         ['rated loss', part.loss, 'zero or more'],
         ['flow of the rated loss', part.flow, 'above zero'],
       ]
+    case 'square':
+      return [['coefficient of the square law', part.coefficient, 'zero or more']]
     default:
       return part satisfies never
   }
@@ -105,6 +112,8 @@ function assumption(part: RunPart, flow: number, run: Run): string {
       return 'resistance coefficients that do not change with the flow'
     case 'valve':
       return 'valves rated with water of 1000 kg/m3'
+    case 'square':
+      return 'coefficients of a square law that do not change with the flow'
     case 'rated':
       return 'rated losses grow with the square of the flow'
     default:
