@@ -210,8 +210,6 @@ const counts = fc.record({
   boiler: value('1'),
   waterHeater: value('1'),
   reading: value('1'),
-  reliefValve: value('2'),
-  emitter: value('2'),
   reliefValve: value('3'),
   fixtureOutlet: value('1'),
   gasMeter: value('1'),

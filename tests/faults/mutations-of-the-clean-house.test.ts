@@ -41,8 +41,11 @@ const mutations: readonly (readonly [string, readonly Edit[], readonly string[]]
   [
     'M10 30 % propylene glycol under Harrowmere, its label not known',
     [set('heatingFluid.antifreeze', 'propylene-glycol'), set('heatingFluid.concentration', '30 %')],
-    ['must fail expansion/tank-size/EX1', 'must undecided backflow/device-class/BFP1'],
-    ['must undecided backflow/device-class/BFP1', 'should fail fill/open-on-glycol/FV1'],
+    [
+      'must fail expansion/tank-size/EX1',
+      'must undecided backflow/device-class/BFP1',
+      'should fail fill/open-on-glycol/FV1',
+    ],
   ],
   [
     'M10 the same under the model codes alone',
@@ -51,8 +54,11 @@ const mutations: readonly (readonly [string, readonly Edit[], readonly string[]]
       set('heatingFluid.antifreeze', 'propylene-glycol'),
       set('heatingFluid.concentration', '30 %'),
     ],
-    ['must fail backflow/device-class/BFP1', 'must fail expansion/tank-size/EX1'],
-    ['must fail backflow/device-class/BFP1', 'should fail fill/open-on-glycol/FV1'],
+    [
+      'must fail backflow/device-class/BFP1',
+      'must fail expansion/tank-size/EX1',
+      'should fail fill/open-on-glycol/FV1',
+    ],
   ],
   [
     'M11 a relief valve of 60 psi',

@@ -18,7 +18,11 @@ export const paperFaults: readonly Fault[] = [
         section: 'readings',
       },
     ],
-    ['must fail start-up/antifreeze-strength/RD98'],
+    [
+      'must fail expansion/tank-size/EX1',
+      'must fail start-up/antifreeze-strength/RD98',
+      'should fail fill/open-on-glycol/FV1',
+    ],
   ],
   ['a test without a photo of its end', [set('GT1.endSeen', 'no')], ['should fail tests/photos/GT1']],
   ['a gas test on a gauge to 100 psi', [set('GT1.gaugeHigh', '100 psi')], ['should fail tests/gauge-range/GT1']],
