@@ -68,7 +68,13 @@ const components = fc.tuple(
   thing('ST1', 'sedimentTrap'),
   thing('GU1', 'gasUnion'),
   thing('GR1', 'gasRegulator'),
-  thing('WH1', 'waterHeater', { capped: fc.constantFrom(['gas', 'vent'], []), fuel: value('oil') }),
+  thing('WH1', 'waterHeater', {
+    capped: fc.constantFrom(['gas', 'vent'], []),
+    fuel: value('oil'),
+    space: value('cellar'),
+    input: value('36000 Btu/h'),
+    venting: value('draft-hood', 'direct'),
+  }),
   thing('RV3', 'reliefValve', { protects: value('WH1'), type: value('pressure', 'temperature-and-pressure') }),
   thing('MV1', 'mixingValve'),
   thing('FO1', 'fixtureOutlet', { fixture: value('FX1') }),
@@ -96,12 +102,6 @@ const components = fc.tuple(
     voltage: value('24 V', '0 V'),
     wireLength: value('60 ft'),
     wireGauge: value('18'),
-  }),
-  thing('WH1', 'waterHeater', {
-    space: value('cellar'),
-    input: value('36000 Btu/h'),
-    venting: value('draft-hood', 'direct'),
-    capped: fc.constant(['gas', 'vent', 'cold', 'hot', 'relief']),
   }),
   thing('CF1', 'chimneyFlue', {
     openInlets: value('1'),

@@ -4,11 +4,16 @@ import { temporaryFolder } from '../node/temporary-folder.js'
 import { blocksIn, blocksOf } from './pages.js'
 
 const demo = ['check', 'seeds/coopers-stair.yaml', '--exit-on', 'never']
+const sizes = ['size', 'seeds/larkspur-lane.yaml']
 const misspelled = 'installation: 1\ncomponents:\n  - { id: B1, kind: boiler, mapw: 30 psi }\n'
 
 describe('what the pages show of the program', () => {
   it.each(blocksOf('text'))('is what it prints: %s', async (_name, { page, text }) => {
-    const printed = [(await run(demo)).out, ...(await checksOf([misspelled, ...documentsOf(page)]))].map(trimmed)
+    const printed = [
+      (await run(demo)).out,
+      (await run(sizes)).out,
+      ...(await checksOf([misspelled, ...documentsOf(page)])),
+    ].map(trimmed)
     for (const passage of trimmed(text).split('\n...\n')) {
       expect(printed.some((output) => output.includes(passage.trim()))).toBe(true)
     }
