@@ -11,6 +11,8 @@ const thing = (
 ): fc.Arbitrary<Written> => fc.record({ id: fc.constant(id), kind: fc.constant(kind), ...fields })
 const pressures = value('20 psi', '60 psi', '150 psi')
 const part = { maximumPressure: pressures }
+/** A part that is never the weakest. */
+const strong = { maximumPressure: fc.constant('150 psi') }
 
 const ventRow = (size: string): fc.Arbitrary<Written> =>
   fc.record({
@@ -46,11 +48,21 @@ const components = fc.tuple(
   }),
   thing('ISO1', 'isolationValve', { ...part, locked: value('open', 'no') }),
   thing('CV1', 'checkValve', part),
-  thing('C1', 'circulator', { ...part, checkBuiltIn: value('yes', 'no') }),
+  thing('C1', 'circulator', { ...part, checkBuiltIn: value('yes', 'no'), serves: value('system', 'boiler') }),
   thing('TE1', 'tee', { ...part, capped: fc.constantFrom(['branch'], []) }),
-  thing('E1', 'castIronRadiator', { ...part, topElevation: value('11 ft', '25.5 ft') }),
+  thing('E1', 'castIronRadiator', { ...part, work: value('kept', 'new'), topElevation: value('11 ft', '25.5 ft') }),
   thing('E2', 'finTube', { ...part, topElevation: value('0 ft', '19.5 ft') }),
-  thing('FV1', 'fillValve'),
+  thing('FV1', 'fillValve', { capped: fc.constantFrom(['in'], ['in'], []) }),
+  thing('EX1', 'expansionTank', strong),
+  thing('AS1', 'airSeparator', strong),
+  thing('ISO2', 'isolationValve', { ...strong, locked: value('open', 'no') }),
+  thing('TE4', 'tee', strong),
+  thing('AV1', 'airVent', { ...strong, type: value('automatic', 'manual') }),
+  thing('PG1', 'pressureGauge', { ...strong, high: value('60 psi') }),
+  thing('LW1', 'lowWaterCutoff', strong),
+  thing('TE2', 'tee', strong),
+  thing('TE3', 'tee', strong),
+  thing('DS1', 'dirtSeparator', strong),
   thing('T1', 'indirectTank', { ...part, capped: fc.constantFrom(['relief'], ['hot', 'relief']) }),
   thing('WS1', 'waterService'),
   thing('PC1', 'potableCheck', { capped: fc.constantFrom([], ['in', 'out']) }),
@@ -94,13 +106,32 @@ const shared = (
     [ends[2], ...middle.filter((one) => !near.includes(one)), ends[3]],
   ])
 
-const heating = shared(['ISO1', 'CV1', 'C1', 'TE1'], ['B1.relief', 'RV1.inlet', 'B1.supply', 'E1.in']).chain(
-  ([relief, circuit]) =>
-    fc.tuple(
-      path('L-relief', 'heatingWater', fc.constant(relief)),
-      path('L-circuit', 'heatingWater', fc.constant(circuit)),
-      path('L-return', 'heatingWater', fc.constant(['E1.out', 'E2', 'B1.return'])),
+const heating = shared(
+  ['ISO1', 'CV1', 'C1', 'TE1', 'AS1', 'TE2'],
+  ['B1.relief', 'RV1.inlet', 'B1.supply', 'E1.in'],
+).chain(([relief, circuit]) =>
+  fc.tuple(
+    path('L-relief', 'heatingWater', fc.constant(relief)),
+    path('L-circuit', 'heatingWater', fc.constant(circuit)),
+    path(
+      'L-return',
+      'heatingWater',
+      fc.constantFrom(['E1.out', 'E2', 'DS1', 'B1.return'], ['E1.out', 'E2', 'B1.return']),
     ),
+    path(
+      'L-tank',
+      'heatingWater',
+      fc.constantFrom(['AS1.tank', 'TE3', 'EX1.system'], ['AS1.tank', 'TE3', 'ISO2', 'EX1.system']),
+    ),
+    path('L-vent', 'heatingWater', fc.constant(['AS1.vent', 'AV1.port'])),
+    path(
+      'L-gauge',
+      'heatingWater',
+      fc.constantFrom(['TE2.branch', 'TE4', 'PG1.port'], ['TE2.branch', 'unknown', 'PG1.port']),
+    ),
+    path('L-fill', 'heatingWater', fc.constantFrom(['FV1.out', 'TE3.branch'], ['unknown', 'TE3.branch'])),
+    path('L-cutoff', 'heatingWater', fc.constantFrom(['TE4.branch', 'LW1.port'])),
+  ),
 )
 const drinking = fc
   .constantFrom(['PC1', 'PS1'], ['PS1'])
