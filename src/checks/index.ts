@@ -32,6 +32,11 @@ import { separatorWater } from './separator-water.js'
 import { automaticVents } from './automatic-vents.js'
 import { dirtSeparated } from './dirt-separated.js'
 import { reliefAtGauge } from './relief-at-gauge.js'
+import { heatsZones } from './heats-zones.js'
+import { flowsAtRest } from './flows-at-rest.js'
+import { wayRound } from './way-round.js'
+import { oxygenReachesIron } from './oxygen-reaches-iron.js'
+import { widestSpacing } from './widest-spacing.js'
 
 /** Derived amounts that the package brings along. */
 export const builtInFacts: readonly FactHandle[] = Object.freeze([
@@ -51,6 +56,7 @@ export const builtInFacts: readonly FactHandle[] = Object.freeze([
   boilerOutput,
   smallestZoneLoad,
   reliefAtGauge,
+  widestSpacing,
 ])
 
 /** Derived answers in words that the package brings along. */
@@ -74,4 +80,8 @@ export const builtInChecks: readonly FactHandle[] = Object.freeze([
   separatorWater,
   automaticVents,
   dirtSeparated,
+  heatsZones,
+  flowsAtRest,
+  wayRound,
+  oxygenReachesIron,
 ])

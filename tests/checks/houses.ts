@@ -63,6 +63,7 @@ const components = fc.tuple(
   thing('TE2', 'tee', strong),
   thing('TE3', 'tee', strong),
   thing('DS1', 'dirtSeparator', strong),
+  thing('CT1', 'closelySpacedTees', { ...strong, size: value('1-1/4') }),
   thing('T1', 'indirectTank', { ...part, capped: fc.constantFrom(['relief'], ['hot', 'relief']) }),
   thing('WS1', 'waterService'),
   thing('PC1', 'potableCheck', { capped: fc.constantFrom([], ['in', 'out']) }),
@@ -80,7 +81,7 @@ const components = fc.tuple(
   }),
   thing('VT1', 'ventTermination', { run: value('VR1') }),
   thing('TX1', 'transformer', { feeds: fc.subarray(['ZV1', 'ZV2', 'TH1', 'unknown']) }),
-  thing('ZV1', 'zoneValve', { ...part, power: value('7.68 VA') }),
+  thing('ZV1', 'zoneValve', { ...part, normally: value('open', 'closed'), power: value('7.68 VA') }),
   thing('ZV2', 'zoneValve', { ...part, power: value('7.68 VA', '20 VA') }),
   thing('TH1', 'thermostat', { power: value('3 VA') }),
   thing('CO1', 'coAlarm', { space: value('hall', 'cellar'), interconnected: value('yes', 'no') }),
@@ -92,7 +93,7 @@ const path = (id: string, medium: string, items: fc.Arbitrary<readonly string[]>
     id: fc.constant(id),
     medium: fc.constant(medium),
     path: items,
-    pipe: fc.record({ type: value('pvc', 'galvanized-steel') }),
+    pipe: fc.record({ type: value('pvc', 'galvanized-steel', 'pex') }),
   })
 const among = (start: string, middle: readonly string[], end: string): fc.Arbitrary<readonly string[]> =>
   fc.shuffledSubarray([...middle]).map((items) => [start, ...items, end])
@@ -116,7 +117,7 @@ const heating = shared(
     path(
       'L-return',
       'heatingWater',
-      fc.constantFrom(['E1.out', 'E2', 'DS1', 'B1.return'], ['E1.out', 'E2', 'B1.return']),
+      fc.constantFrom(['E1.out', 'ZV1', 'E2', 'DS1', 'B1.return'], ['E1.out', 'E2', 'B1.return']),
     ),
     path(
       'L-tank',
@@ -155,7 +156,11 @@ const counts = fc.record({
   zone: value('2'),
 })
 const states = fc.tuple(
-  fc.record({ name: fc.constant('heating'), energized: fc.subarray(['ZV1', 'ZV2', 'unknown']) }),
+  fc.record({
+    name: fc.constant('heating'),
+    open: fc.subarray(['ZV1', 'unknown']),
+    energized: fc.subarray(['ZV1', 'ZV2', 'unknown']),
+  }),
   fc.record({ name: fc.constant('hot water'), energized: fc.subarray(['ZV1', 'ZV2']) }),
 )
 const fluid = fc.record({

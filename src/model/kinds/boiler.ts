@@ -224,4 +224,6 @@ export interface BoilerWritten extends WrittenOf<typeof boiler> {
   readonly gaugeInVolume?: EntryWritten<'yes' | 'no'>
   /** Whether a dirt separator stands on every way from kept cast-iron emitters back to the boiler. */
   readonly dirtSeparated?: EntryWritten<'yes' | 'no'>
+  /** Whether warm water can rise from the boiler through an emitter and back while every pump rests: past no check and no zone valve that is shut without power. */
+  readonly flowsAtRest?: EntryWritten<'yes' | 'no'>
 }
