@@ -59,6 +59,11 @@ import { separatorWater } from './separator-water.js'
 import { automaticVents } from './automatic-vents.js'
 import { dirtSeparated } from './dirt-separated.js'
 import { reliefAtGauge } from './relief-at-gauge.js'
+import { heatsZones } from './heats-zones.js'
+import { flowsAtRest } from './flows-at-rest.js'
+import { wayRound } from './way-round.js'
+import { oxygenReachesIron } from './oxygen-reaches-iron.js'
+import { widestSpacing } from './widest-spacing.js'
 
 /** Derived amounts that the package brings along. */
 export const builtInFacts: readonly FactHandle[] = Object.freeze([
@@ -98,6 +103,7 @@ export const builtInFacts: readonly FactHandle[] = Object.freeze([
   outputWithoutLargest,
   hottestSupply,
   reliefAtGauge,
+  widestSpacing,
 ])
 
 /** Derived answers in words that the package brings along. */
@@ -134,6 +140,10 @@ export const builtInChecks: readonly FactHandle[] = Object.freeze([
   gasUnionPlace,
   shutoffAhead,
   applianceAhead,
+  heatsZones,
+  flowsAtRest,
+  wayRound,
+  oxygenReachesIron,
 ])
 export { sizesOf, sizeTopics, type SizeTopic } from './sizes/size-topics.js'
 export type { SizeHead, SizeLine } from './sizes/size-line.js'

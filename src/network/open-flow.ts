@@ -7,7 +7,10 @@ import { stillPipes } from './still-pipes.js'
 import type { MissingFact, Told } from './told.js'
 import { waterHubs, type Pipe, type WaterHubs } from './water-hubs.js'
 
-/** Which way water goes from one port to another; nothing where it cannot be told. */
+/**
+ * Which way water goes from one port to another; nothing where it cannot be told. `with` is said only where what is drawn
+ * closes a circuit: elsewhere the water may stand.
+ */
 export type FlowAlong = 'with' | 'against' | 'still' | undefined
 
 /** The directions of the heating water while the circuit runs. */
@@ -32,8 +35,12 @@ export function openFlow(graph: PortGraph, things: Iterable<Thing>): Flow {
     if (pipes.some((pipe) => !stillAsDrawn.has(pipe))) return true
     return pipes.every((pipe) => directions.still.has(pipe)) ? false : anotherLine
   }
-  const along = (from: string, to: string): FlowAlong =>
-    areChained(graph.node(from), graph.node(to)) ? undefined : alongOf(from, to, water, directions)
+  const along = (from: string, to: string): FlowAlong => {
+    if (areChained(graph.node(from), graph.node(to))) return undefined
+    const told = alongOf(from, to, water, directions)
+    const mayStand = [from, to].some((port) => water.pipesAt(port).every((pipe) => stillAsDrawn.has(pipe)))
+    return told === 'with' && mayStand ? undefined : told
+  }
   return { along, passes }
 }
 

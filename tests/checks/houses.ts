@@ -11,6 +11,8 @@ const thing = (
 ): fc.Arbitrary<Written> => fc.record({ id: fc.constant(id), kind: fc.constant(kind), ...fields })
 const pressures = value('20 psi', '60 psi', '150 psi')
 const part = { maximumPressure: pressures }
+/** A part that is never the weakest. */
+const strong = { maximumPressure: fc.constant('150 psi') }
 
 const ventRow = (size: string): fc.Arbitrary<Written> =>
   fc.record({
@@ -52,11 +54,22 @@ const components = fc.tuple(
   }),
   thing('ISO1', 'isolationValve', { ...part, locked: value('open', 'no') }),
   thing('CV1', 'checkValve', part),
-  thing('C1', 'circulator', { ...part, checkBuiltIn: value('yes', 'no') }),
+  thing('C1', 'circulator', { ...part, checkBuiltIn: value('yes', 'no'), serves: value('system', 'boiler') }),
   thing('TE1', 'tee', { ...part, capped: fc.constantFrom(['branch'], []) }),
-  thing('E1', 'castIronRadiator', { ...part, topElevation: value('11 ft', '25.5 ft') }),
+  thing('E1', 'castIronRadiator', { ...part, work: value('kept', 'new'), topElevation: value('11 ft', '25.5 ft') }),
   thing('E2', 'finTube', { ...part, topElevation: value('0 ft', '19.5 ft') }),
-  thing('FV1', 'fillValve'),
+  thing('FV1', 'fillValve', { capped: fc.constantFrom(['in'], ['in'], []) }),
+  thing('EX1', 'expansionTank', strong),
+  thing('AS1', 'airSeparator', strong),
+  thing('ISO2', 'isolationValve', { ...strong, locked: value('open', 'no') }),
+  thing('TE4', 'tee', strong),
+  thing('AV1', 'airVent', { ...strong, type: value('automatic', 'manual') }),
+  thing('PG1', 'pressureGauge', { ...strong, high: value('60 psi') }),
+  thing('LW1', 'lowWaterCutoff', strong),
+  thing('TE2', 'tee', strong),
+  thing('TE3', 'tee', strong),
+  thing('DS1', 'dirtSeparator', strong),
+  thing('CT1', 'closelySpacedTees', { ...strong, size: value('1-1/4') }),
   thing('T1', 'indirectTank', { ...part, capped: fc.constantFrom(['relief'], ['hot', 'relief']) }),
   thing('WS1', 'waterService'),
   thing('WS2', 'waterService'),
@@ -113,6 +126,7 @@ const components = fc.tuple(
     ),
   }),
   thing('F1', 'radiantFloor', { ...part, topElevation: value('0 ft'), capped: fc.constant(['in', 'out']) }),
+  thing('ZV1', 'zoneValve', { ...part, normally: value('open', 'closed'), power: value('7.68 VA') }),
   thing('ZV2', 'zoneValve', { ...part, power: value('7.68 VA', '20 VA') }),
   thing('TH1', 'thermostat', { power: value('3 VA') }),
   thing('CO1', 'coAlarm', { space: value('hall', 'cellar'), interconnected: value('yes', 'no') }),
@@ -124,7 +138,7 @@ const path = (id: string, medium: string, items: fc.Arbitrary<readonly string[]>
     id: fc.constant(id),
     medium: fc.constant(medium),
     path: items,
-    pipe: fc.record({ type: value('pvc', 'galvanized-steel') }),
+    pipe: fc.record({ type: value('pvc', 'galvanized-steel', 'pex') }),
   })
 const among = (start: string, middle: readonly string[], end: string): fc.Arbitrary<readonly string[]> =>
   fc.shuffledSubarray([...middle]).map((items) => [start, ...items, end])
@@ -144,7 +158,32 @@ const heating = shared(['ISO1', 'CV1', 'C1', 'TE1'], ['B1.relief', 'RV1.inlet', 
       path('L-relief', 'heatingWater', fc.constant(relief)),
       path('L-circuit', 'heatingWater', fc.constant(circuit)),
       path('L-return', 'heatingWater', fc.constant(['E1.out', 'TE2', 'E2', 'B1.return'])),
+const heating = shared(
+  ['ISO1', 'CV1', 'C1', 'TE1', 'AS1', 'TE2'],
+  ['B1.relief', 'RV1.inlet', 'B1.supply', 'E1.in'],
+).chain(([relief, circuit]) =>
+  fc.tuple(
+    path('L-relief', 'heatingWater', fc.constant(relief)),
+    path('L-circuit', 'heatingWater', fc.constant(circuit)),
+    path(
+      'L-return',
+      'heatingWater',
+      fc.constantFrom(['E1.out', 'ZV1', 'E2', 'DS1', 'B1.return'], ['E1.out', 'E2', 'B1.return']),
     ),
+    path(
+      'L-tank',
+      'heatingWater',
+      fc.constantFrom(['AS1.tank', 'TE3', 'EX1.system'], ['AS1.tank', 'TE3', 'ISO2', 'EX1.system']),
+    ),
+    path('L-vent', 'heatingWater', fc.constant(['AS1.vent', 'AV1.port'])),
+    path(
+      'L-gauge',
+      'heatingWater',
+      fc.constantFrom(['TE2.branch', 'TE4', 'PG1.port'], ['TE2.branch', 'unknown', 'PG1.port']),
+    ),
+    path('L-fill', 'heatingWater', fc.constantFrom(['FV1.out', 'TE3.branch'], ['unknown', 'TE3.branch'])),
+    path('L-cutoff', 'heatingWater', fc.constantFrom(['TE4.branch', 'LW1.port'])),
+  ),
 )
 const drinking = fc
   .constantFrom(['PC1', 'PS1'], ['PS1'])
@@ -218,7 +257,11 @@ const counts = fc.record({
   zone: value('2'),
 })
 const states = fc.tuple(
-  fc.record({ name: fc.constant('heating'), energized: fc.subarray(['ZV1', 'ZV2', 'unknown']) }),
+  fc.record({
+    name: fc.constant('heating'),
+    open: fc.subarray(['ZV1', 'unknown']),
+    energized: fc.subarray(['ZV1', 'ZV2', 'unknown']),
+  }),
   fc.record({ name: fc.constant('hot water'), energized: fc.subarray(['ZV1', 'ZV2']) }),
 )
 const fluid = fc.record({

@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { boundsOf, type Answer } from '../../src/facts/index.js'
 import { applyEdits, forgettable, type PlainMap } from '../../src/model/editing/index.js'
+import type { Thing } from '../../src/model/index.js'
 import { askIn, factsOf, handles, model } from './asking.js'
 import { houses } from './houses.js'
 import { sizedFacts } from './sized-facts.js'
@@ -33,12 +34,11 @@ interface Told {
 /** Every fact of everything listed. */
 function allOf(document: PlainMap): readonly Told[] {
   const facts = factsOf(document)
+  const { ofKind, model } = facts.strict.installation
+  const subjects = (of: string): readonly Thing[] =>
+    (model.kindsIn.get(of) ?? [of]).flatMap((kind) => ofKind.get(kind) ?? [])
   return handles.flatMap(({ of, name }) =>
-    (facts.strict.installation.ofKind.get(of) ?? []).map(({ id }) => ({
-      fact: name,
-      subject: id,
-      answer: askIn(facts, id, name),
-    })),
+    subjects(of).map(({ id }) => ({ fact: name, subject: id, answer: askIn(facts, id, name) })),
   )
 }
 

@@ -789,6 +789,37 @@ const faults: readonly Fault[] = [
     ['must fail expansion/tank-size/EX1', 'should fail air/cushion-with-vent/EX1'],
   ],
   ['no dirt separator behind the old radiators', [{ remove: 'DS1' }], ['should fail boiler/dirt-separator/B1']],
+  [
+    'a zone that stays open while hot water is made',
+    [
+      {
+        insert: { name: 'hot water and zone 2', purpose: 'hot-water', open: ['ZV2', 'ZV5'], energized: ['ZV1', 'ZV2'] },
+        section: 'states',
+      },
+    ],
+    ['should fail hot-water/zones-closed-on-priority/state hot water and zone 2'],
+  ],
+  ['a pump without a check', [set('C1.checkBuiltIn', 'no')], ['should fail piping/ghost-flow/B1']],
+  ['a pump of constant speed', [set('C1.mode', 'constant-speed')], ['should fail piping/dead-head/C1']],
+  ['pipe without oxygen barrier', [set('L-e10.pipe.type', 'pex')], ['should fail piping/oxygen-barrier/L-e10']],
+  [
+    'closely spaced tees 30 in apart',
+    [
+      {
+        insert: {
+          id: 'CT9',
+          kind: 'closelySpacedTees',
+          spacing: '30 in',
+          size: '1-1/4',
+          capped: ['secondaryOut', 'secondaryIn'],
+          maximumPressure: '150 psi',
+        },
+        in: 'L-supply',
+        after: 'ISO5',
+      },
+    ],
+    ['should fail piping/tee-spacing/CT9'],
+  ],
   ['a pump without flanges', [set('C1.isolationFlanges', 'no')], ['advice fail piping/pump-service/C1']],
 ]
 

@@ -232,4 +232,6 @@ export interface BoilerWritten extends WrittenOf<typeof boiler> {
   readonly gasTrapPlace?: EntryWritten<'behind-shutoff' | 'ahead-of-shutoff' | 'missing'>
   /** Where the union stands on the gas pipe of the boiler alone: `behind-shutoff`, seen from the meter, `ahead-of-shutoff`, or `missing`. */
   readonly gasUnionPlace?: EntryWritten<'behind-shutoff' | 'ahead-of-shutoff' | 'missing'>
+  /** Whether warm water can rise from the boiler through an emitter and back while every pump rests: past no check and no zone valve that is shut without power. */
+  readonly flowsAtRest?: EntryWritten<'yes' | 'no'>
 }

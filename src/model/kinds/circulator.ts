@@ -1,7 +1,7 @@
 import { pressurePart } from '../families.js'
 import { choice, quantity, yesNo } from '../field.js'
 import { kind } from '../kind.js'
-import type { WrittenOf } from '../written.js'
+import type { EntryWritten, WrittenOf } from '../written.js'
 import { pumpPoint } from './pump-point.js'
 
 /** A pump that moves heating water round a circuit. */
@@ -42,4 +42,7 @@ export const circulator = kind('circulator', {
 })
 
 /** A circulator as written: plain text values. */
-export interface CirculatorWritten extends WrittenOf<typeof circulator> {}
+export interface CirculatorWritten extends WrittenOf<typeof circulator> {
+  /** Whether a way stays open from the outlet of the pump back to its inlet when every valve shuts that shuts by itself; a bypass valve opens. */
+  readonly wayRound?: EntryWritten<'yes' | 'no'>
+}

@@ -1,7 +1,7 @@
 import { choice, group, listOf, quantity, reference, yesNo } from '../field.js'
 import { kind } from '../kind.js'
 import { pipeType } from '../pipe-type.js'
-import type { LineOf } from '../written.js'
+import type { EntryWritten, LineOf } from '../written.js'
 
 /** A run of pipe through the ports of components, in one medium. */
 export const line = kind('line', {
@@ -44,4 +44,7 @@ export const line = kind('line', {
 })
 
 /** A line as written: plain text values. */
-export interface LineWritten extends LineOf<typeof line> {}
+export interface LineWritten extends LineOf<typeof line> {
+  /** Whether the line is of heating pipe that lets oxygen through and shares its water with iron or steel. */
+  readonly oxygenReachesIron?: EntryWritten<'yes' | 'no'>
+}

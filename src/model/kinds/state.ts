@@ -1,6 +1,6 @@
 import { choice, listOf, quantity, reference } from '../field.js'
 import { kind } from '../kind.js'
-import type { ItemWritten } from '../written.js'
+import type { EntryWritten, ItemWritten } from '../written.js'
 
 /** A control state: what stands open and what is energized together. */
 export const state = kind('state', {
@@ -33,4 +33,6 @@ export const state = kind('state', {
 /** A state is known by its name; it has no id. */
 export interface StateWritten extends Omit<ItemWritten<typeof state>, 'id' | 'name'> {
   readonly name: string
+  /** Whether water of a boiler runs through an emitter while the state holds: past no zone valve but those that it says stand open. */
+  readonly heatsZones?: EntryWritten<'yes' | 'no'>
 }

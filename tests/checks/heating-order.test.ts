@@ -1,0 +1,127 @@
+import { describe, expect, it } from 'vitest'
+import { applyEdits, isMap, type Edit } from '../../src/model/index.js'
+import type { PlainMap } from '../../src/model/editing/index.js'
+import { openFile } from '../houses/open-house.js'
+import { ask, missingOf, model, wordOf } from './asking.js'
+
+const read = openFile('seeds/fragments/heating-loop.yaml')
+if (!isMap(read)) throw new Error('the fragment is no map')
+const loop = read
+
+function edited(...edits: readonly Edit[]): PlainMap {
+  const done = applyEdits(loop, edits, model)
+  if (!done.ok) throw new Error(done.problems.map(({ message }) => message).join(' '))
+  return done.document
+}
+
+const told = (id: string, fact: string, ...edits: readonly Edit[]): string => wordOf(ask(edited(...edits), id, fact))
+const insert = (kind: string, line: string, after: string, more: Readonly<Record<string, unknown>> = {}): Edit => ({
+  insert: { id: 'NEW', kind, ...more },
+  in: line,
+  after,
+})
+const pump = (line: string, after: string, serves = 'system'): Edit =>
+  insert('circulator', line, after, { serves, checkBuiltIn: 'yes' })
+const valve = (line: string, after: string, locked = 'no'): Edit => insert('isolationValve', line, after, { locked })
+
+describe('the order of pump and expansion tank', () => {
+  it('away behind the tank, with the way that was walked', () => {
+    expect(told('EX1', 'pumpOrder')).toBe('away')
+    expect(ask(loop, 'EX1', 'pumpOrder').witness).toEqual(['AS1.out', 'C1.in'])
+  })
+
+  it('towards from anywhere between the emitters and the tank, through the boiler too', () => {
+    expect(told('EX1', 'pumpOrder', { remove: 'C1' }, pump('L-supply', 'TE3'))).toBe('towards')
+    expect(told('EX1', 'pumpOrder', { remove: 'C1' }, pump('L-return', 'DS1'))).toBe('towards')
+    expect(ask(edited(pump('L-supply', 'ISO1')), 'EX1', 'pumpOrder').witness).toEqual(['NEW.out', 'AS1.in'])
+  })
+
+  it('a pump of the boiler alone is passed by; one of unknown use leaves a question', () => {
+    expect(told('EX1', 'pumpOrder', pump('L-supply', 'TE3', 'boiler'))).toBe('away')
+    const unknown = edited(pump('L-supply', 'TE3', 'unknown'))
+    expect(missingOf(ask(unknown, 'EX1', 'pumpOrder'))).toContain('NEW.serves')
+  })
+
+  it('neither where no pump is drawn', () => {
+    expect(told('EX1', 'pumpOrder', { remove: 'C1' })).toBe('neither')
+  })
+
+  it('cannot be told where a piece of the circuit is not drawn, and can be stated', () => {
+    expect(told('EX1', 'pumpOrder', { forget: 'L-supply' })).toBe('unknown')
+    expect(told('EX1', 'pumpOrder', { forget: 'L-supply' }, { set: 'EX1.pumpOrder', to: 'away' })).toBe('away')
+  })
+})
+
+describe('the way to the expansion tank', () => {
+  it('counts what stands between the pipe with flow and the tank, and nothing else', () => {
+    expect(told('EX1', 'tankWay')).toBe('open')
+    expect(told('EX1', 'tankWay', valve('L-tank', 'AS1.tank'))).toBe('closable')
+    expect(told('EX1', 'tankWay', valve('L-tank', 'TE2', 'open'))).toBe('open')
+    expect(told('EX1', 'tankWay', valve('L-tank', 'TE2', 'unknown'))).toBe('unknown')
+    expect(told('EX1', 'tankWay', valve('L-supply', 'AS1'))).toBe('open')
+  })
+
+  it('is absent for a tank whose port is plugged', () => {
+    expect(told('EX1', 'tankWay', { remove: 'L-tank' }, { set: 'EX1.capped', to: ['system'] })).toBe('absent')
+  })
+})
+
+describe('two tanks, and the fill', () => {
+  const second = (line: string, after: string): readonly Edit[] => [
+    insert('tee', line, after),
+    { insert: { id: 'EX2', kind: 'expansionTank' } },
+    { insert: { id: 'L-ex2', medium: 'heatingWater', path: ['NEW.branch', 'EX2.system'] } },
+  ]
+
+  it('two on one leg join at one place, two with the pump between do not', () => {
+    expect(told('EX1', 'soleConnection')).toBe('yes')
+    expect(told('EX1', 'soleConnection', ...second('L-tank', 'TE2'))).toBe('yes')
+    expect(told('EX2', 'soleConnection', ...second('L-supply', 'C1'))).toBe('no')
+    expect(told('EX1', 'soleConnection', { set: 'complete', to: {} })).toBe('unknown')
+  })
+
+  it('the fill joins at the tank unless more than fittings lies between', () => {
+    expect(told('FV1', 'joinsAtTank')).toBe('yes')
+    expect(told('FV1', 'joinsAtTank', pump('L-tank', 'TE2'))).toBe('no')
+    expect(told('FV1', 'joinsAtTank', { forget: 'L-fill' })).toBe('unknown')
+  })
+})
+
+describe('gauge and low-water cutoff', () => {
+  it('stay with the boiler before the first valve, not behind it', () => {
+    expect([told('B1', 'gaugeInVolume'), told('LW1', 'cutoffInVolume')]).toEqual(['yes', 'yes'])
+    const behind = valve('L-cutoff', 'TE3.branch')
+    expect(told('LW1', 'cutoffInVolume', behind)).toBe('no')
+    expect(told('B1', 'gaugeInVolume', valve('L-gauge', 'TE1.branch'), { set: 'B1.gaugeBuiltIn', to: 'no' })).toBe('no')
+  })
+
+  it('a gauge built in decides, and one that nobody looked for leaves a question', () => {
+    const behind = valve('L-gauge', 'TE1.branch')
+    expect(told('B1', 'gaugeInVolume', behind, { set: 'B1.gaugeBuiltIn', to: 'yes' })).toBe('yes')
+    expect(missingOf(ask(edited(behind), 'B1', 'gaugeInVolume'))).toContain('B1.gaugeBuiltIn')
+  })
+})
+
+describe('air and dirt', () => {
+  it('an air separator takes water from the boiler, or cooled down from the emitters', () => {
+    expect(told('AS1', 'separatorWater')).toBe('boiler')
+    expect(told('NEW', 'separatorWater', insert('airSeparator', 'L-return', 'DS1', { capped: ['tank', 'vent'] }))).toBe(
+      'emitters',
+    )
+    expect(told('AS1', 'separatorWater', { forget: 'B1' })).toBe('unknown')
+  })
+
+  it('vents count that open by themselves', () => {
+    expect(told('EX1', 'automaticVents')).toBe('yes')
+    expect(told('EX1', 'automaticVents', { set: 'AV1.type', to: 'manual' })).toBe('no')
+    expect(missingOf(ask(edited({ forget: 'AV1.type' }), 'EX1', 'automaticVents'))).toContain('AV1.type')
+  })
+
+  it('dirt of kept iron is held back on the common return, not on that of one zone', () => {
+    expect(told('B1', 'dirtSeparated')).toBe('yes')
+    const onOne = insert('dirtSeparator', 'L-one', 'E1')
+    expect(told('B1', 'dirtSeparated', { remove: 'DS1' }, onOne)).toBe('no')
+    expect(told('B1', 'dirtSeparated', { remove: 'DS1' }, onOne, { set: 'E2.work', to: 'new' })).toBe('yes')
+    expect(told('B1', 'dirtSeparated', { remove: 'DS1' }, { forget: 'E2.work' }, onOne)).toBe('unknown')
+  })
+})
