@@ -179,13 +179,22 @@ describe('half-known houses', () => {
 
   it('Mill Row passes no binding demand on anything assumed', () => {
     const house = openSeed('first-visit')
-    const report = check(house)
+    const report = check(house, [{ set: 'phase', to: 'final' }])
     expect(report.outcome).toBe('open')
     expect(report.known.assumed).toBeGreaterThan(0)
     expect(told(report).filter((line) => line.includes(' fail '))).toEqual([
       'should fail hot-water/outlet-limit/FX-sink',
     ])
     expect(told(report)).toContain('must undecided fill/pressure-for-height/FV1')
+  })
+
+  it('Mill Row has a short list at the first visit, and a long one for a plan', () => {
+    const asked = (phase: string): readonly string[] =>
+      check(openSeed('first-visit'), [{ set: 'phase', to: phase }]).missing.map(
+        ({ subject, fact }) => `${subject}.${fact}`,
+      )
+    expect(asked('survey')).toEqual(expect.arrayContaining(['building.oldInsulation', 'CF1.area']))
+    expect(asked('survey').length).toBeLessThan(asked('design').length / 3)
   })
 
   it('an empty installation is open, and asks for everything that rules are about', () => {
