@@ -1,4 +1,5 @@
 import type { FactHandle } from '../facts/index.js'
+import { flowShare, leastFlow, velocity } from './hydraulics/index.js'
 import { airFreeMonoxide } from './air-free-monoxide.js'
 import { applianceInput } from './appliance-input.js'
 import { carbonDioxideGap } from './carbon-dioxide-gap.js'
@@ -40,7 +41,12 @@ export const builtInFacts: readonly FactHandle[] = Object.freeze([
   designLoad,
   boilerOutput,
   smallestZoneLoad,
+  leastFlow,
+  velocity,
+  flowShare,
 ])
+
+export { hydraulicsOf, type Hydraulics, type StateFlows } from './hydraulics/index.js'
 
 /** Derived answers in words that the package brings along. */
 export const builtInChecks: readonly FactHandle[] = Object.freeze([
