@@ -1,5 +1,5 @@
 import type { FactHandle } from '../facts/index.js'
-import { flowShare, leastFlow, velocity } from './hydraulics/index.js'
+import { flowShare, greatestRise, leastFlow, suctionPressure, velocity } from './hydraulics/index.js'
 import { airFreeMonoxide } from './air-free-monoxide.js'
 import { applianceInput } from './appliance-input.js'
 import { carbonDioxideGap } from './carbon-dioxide-gap.js'
@@ -44,6 +44,8 @@ export const builtInFacts: readonly FactHandle[] = Object.freeze([
   leastFlow,
   velocity,
   flowShare,
+  greatestRise,
+  suctionPressure,
 ])
 
 export { hydraulicsOf, type Hydraulics, type StateFlows } from './hydraulics/index.js'

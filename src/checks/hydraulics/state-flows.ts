@@ -17,6 +17,10 @@ interface NamedState {
 export type StateFlows =
   | (NamedState & {
       readonly solved: true
+      /** kg/m3 */
+      readonly density: number
+      /** J/m3 K */
+      readonly heatPerVolume: number
       /** m3/s through a component by its main way, or along a line; undefined for what no water passes. */
       readonly flowThrough: (id: string) => number | undefined
       /** m/s, highest in a line. */
@@ -38,9 +42,10 @@ export function stateFlows(state: Thing, { passages, openEnds }: HeatingPassages
   if (fluid === undefined || missing.length > 0) return { ...named, solved: false, missing }
   const solution = solveFlowNetwork({ ...fluid, edges })
   if (!solution.solved) return { ...named, solved: false, missing: [], why: solution.why }
-  const uneven = passages.find((passage) => isUneven(passage, passages, solution))
-  if (uneven !== undefined) return { ...named, solved: false, missing: [{ subject: uneven.owner.id, fact: 'path' }] }
-  return { ...named, ...answered(passages, solution) }
+  const uneven = unevenLine(passages, solution)
+  if (uneven !== undefined) return { ...named, solved: false, missing: [{ subject: uneven.id, fact: 'path' }] }
+  const { density, heatPerVolume } = fluid
+  return { ...named, density, heatPerVolume, ...answered(passages, solution) }
 }
 
 interface Reading {
@@ -51,10 +56,11 @@ interface Reading {
 function edgesOf(passages: readonly HeatingPassage[], state: Thing, { context, asker }: Reading): readonly FlowEdge[] {
   const open = asker.list(state, 'open') ?? []
   const running = asker.list(state, 'running') ?? []
+  const pieces = new Map<Thing, number>()
+  for (const { owner } of passages) pieces.set(owner, (pieces.get(owner) ?? 0) + 1)
   return passages.map((passage): FlowEdge => {
     const { name, from, to, owner } = passage
-    const pieces = passages.filter((other) => other.owner === owner).length
-    const edge = { name, from, to, parts: passageParts(passage, pieces, asker) ?? [] }
+    const edge = { name, from, to, parts: passageParts(passage, pieces.get(owner) ?? 1, asker) ?? [] }
     if (!passage.main) return edge
     if (isStateValve(owner)) return { ...edge, closed: !open.includes(owner.id) }
     if (owner.kind.name === 'checkValve') return { ...edge, checked: true }
@@ -83,12 +89,15 @@ function pumpEdge(
 type Solution = Extract<NetworkSolution, { readonly solved: true }>
 
 /** A line whose pieces carry different flows: nobody knows how long each piece is. */
-function isUneven({ owner, name }: HeatingPassage, passages: readonly HeatingPassage[], solution: Solution): boolean {
-  if (owner.kind.section !== 'lines') return false
-  const own = Math.abs(solution.edge(name)?.flow ?? 0)
-  return passages.some(
-    (other) => other.owner === owner && Math.abs(own - Math.abs(solution.edge(other.name)?.flow ?? 0)) > 1e-8,
-  )
+function unevenLine(passages: readonly HeatingPassage[], solution: Solution): Thing | undefined {
+  const first = new Map<Thing, number>()
+  return passages.find(({ owner, name }) => {
+    if (owner.kind.section !== 'lines') return false
+    const flow = Math.abs(solution.edge(name)?.flow ?? 0)
+    const before = first.get(owner) ?? flow
+    first.set(owner, before)
+    return Math.abs(flow - before) > 1e-8
+  })?.owner
 }
 
 function answered(
