@@ -1,4 +1,5 @@
 import type { FactHandle } from '../facts/index.js'
+import { flowShare, greatestRise, leastFlow, suctionPressure, velocity } from './hydraulics/index.js'
 import { airFreeMonoxide } from './air-free-monoxide.js'
 import { backflowOrder } from './backflow-order.js'
 import { applianceInput } from './appliance-input.js'
@@ -104,7 +105,14 @@ export const builtInFacts: readonly FactHandle[] = Object.freeze([
   hottestSupply,
   reliefAtGauge,
   widestSpacing,
+  leastFlow,
+  velocity,
+  flowShare,
+  greatestRise,
+  suctionPressure,
 ])
+
+export { hydraulicsOf, type Hydraulics, type StateFlows } from './hydraulics/index.js'
 
 /** Derived answers in words that the package brings along. */
 export const builtInChecks: readonly FactHandle[] = Object.freeze([

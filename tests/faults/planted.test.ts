@@ -32,6 +32,26 @@ const faults: readonly Fault[] = [
   ...ventFaults,
   ...paperFaults,
   [
+    'a pump set too low for the boiler',
+    [set('C1.setHead', '0.5 ft')],
+    [
+      'must fail boiler/rise/B1',
+      'must fail piping/minimum-flow/B1',
+      'should fail piping/zone-flow/Z1',
+      'should fail piping/zone-flow/Z2',
+      'should fail piping/zone-flow/Z3',
+      'should fail piping/zone-flow/Z4',
+    ],
+  ],
+  ['a boiler that allows less rise', [set('B1.maximumRise', '15 F')], ['must fail boiler/rise/B1']],
+  ['the coil on pipe too small', [set('L-coil.pipe.size', '3/4')], ['should fail piping/velocity/L-coil']],
+  ['a zone throttled too far', [set('BV2.flowCoefficient', '1.2 Cv')], ['should fail piping/zone-flow/Z2']],
+  [
+    'a pump that asks for more pressure at its inlet',
+    [set('C1.minimumSuction', '20 psi')],
+    ['must fail expansion/pump-suction/C1'],
+  ],
+  [
     'a ball valve between boiler and relief valve',
     [
       {

@@ -1,0 +1,6 @@
+export { leastFlow, velocity } from './flow-facts.js'
+export { flowShare } from './flow-share.js'
+export { greatestRise } from './greatest-rise.js'
+export { hydraulicsOf, type Hydraulics } from './hydraulics-of.js'
+export type { StateFlows } from './state-flows.js'
+export { suctionPressure } from './suction-pressure.js'
