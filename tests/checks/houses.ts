@@ -74,7 +74,8 @@ const components = fc.tuple(
   thing('WS1', 'waterService'),
   thing('WS2', 'waterService'),
   thing('BFP1', 'backflowPreventer'),
-  thing('TE2', 'tee', part),
+  thing('TE9', 'tee', part),
+  thing('FV2', 'fillValve'),
   thing('PR1', 'pressureReducer', { setPressure: value('60 psi', '80 psi'), capped: fc.constant(['in', 'out']) }),
   thing('GM1', 'gasMeter'),
   thing('SV1', 'gasShutoff'),
@@ -111,6 +112,7 @@ const components = fc.tuple(
   thing('TX1', 'transformer', { feeds: fc.subarray(['ZV1', 'ZV2', 'TH1', 'unknown']) }),
   thing('ZV1', 'zoneValve', {
     ...part,
+    normally: value('open', 'closed'),
     power: value('7.68 VA'),
     voltage: value('24 V', '0 V'),
     wireLength: value('60 ft'),
@@ -126,7 +128,6 @@ const components = fc.tuple(
     ),
   }),
   thing('F1', 'radiantFloor', { ...part, topElevation: value('0 ft'), capped: fc.constant(['in', 'out']) }),
-  thing('ZV1', 'zoneValve', { ...part, normally: value('open', 'closed'), power: value('7.68 VA') }),
   thing('ZV2', 'zoneValve', { ...part, power: value('7.68 VA', '20 VA') }),
   thing('TH1', 'thermostat', { power: value('3 VA') }),
   thing('CO1', 'coAlarm', { space: value('hall', 'cellar'), interconnected: value('yes', 'no') }),
@@ -152,12 +153,6 @@ const shared = (
     [ends[2], ...middle.filter((one) => !near.includes(one)), ends[3]],
   ])
 
-const heating = shared(['ISO1', 'CV1', 'C1', 'TE1'], ['B1.relief', 'RV1.inlet', 'B1.supply', 'E1.in']).chain(
-  ([relief, circuit]) =>
-    fc.tuple(
-      path('L-relief', 'heatingWater', fc.constant(relief)),
-      path('L-circuit', 'heatingWater', fc.constant(circuit)),
-      path('L-return', 'heatingWater', fc.constant(['E1.out', 'TE2', 'E2', 'B1.return'])),
 const heating = shared(
   ['ISO1', 'CV1', 'C1', 'TE1', 'AS1', 'TE2'],
   ['B1.relief', 'RV1.inlet', 'B1.supply', 'E1.in'],
@@ -168,7 +163,7 @@ const heating = shared(
     path(
       'L-return',
       'heatingWater',
-      fc.constantFrom(['E1.out', 'ZV1', 'E2', 'DS1', 'B1.return'], ['E1.out', 'E2', 'B1.return']),
+      fc.constantFrom(['E1.out', 'TE9', 'ZV1', 'E2', 'DS1', 'B1.return'], ['E1.out', 'TE9', 'E2', 'B1.return']),
     ),
     path(
       'L-tank',
@@ -200,19 +195,19 @@ const filling = fc
   .constantFrom(
     [
       ['WS2.out', 'BFP1.in'],
-      ['BFP1.out', 'FV1', 'TE2.branch'],
+      ['BFP1.out', 'FV2', 'TE9.branch'],
     ],
     [
-      ['WS2.out', 'FV1', 'BFP1.in'],
-      ['BFP1.out', 'TE2.branch'],
+      ['WS2.out', 'FV2', 'BFP1.in'],
+      ['BFP1.out', 'TE9.branch'],
     ],
     [
-      ['WS2.out', 'FV1.in'],
-      ['FV1.out', 'TE2.branch'],
+      ['WS2.out', 'FV2.in'],
+      ['FV2.out', 'TE9.branch'],
     ],
   )
   .chain(([feed = [], fill = []]) =>
-    fc.tuple(path('L-feed', 'potableCold', fc.constant(feed)), path('L-fill', 'heatingWater', fc.constant(fill))),
+    fc.tuple(path('L-feed', 'potableCold', fc.constant(feed)), path('L-makeup', 'heatingWater', fc.constant(fill))),
   )
 const gas = fc.tuple(path('L-gas', 'gas', among('GM1.out', ['SV1', 'ST1', 'unknown', 'GU1', 'GR1'], 'B1.gas')))
 /** A heater whose outlet takes mixed or bare hot water; its mixing valve has cold from its line or from another. */

@@ -5,6 +5,7 @@ import { electricalSizes } from './electrical-sizes.js'
 import { emitterSizes } from './emitter-sizes.js'
 import { expansionSizes } from './expansion-sizes.js'
 import { gasSizes } from './gas-sizes.js'
+import { hydraulicSizes } from './hydraulic-sizes.js'
 import { hotWaterSizes } from './hot-water-sizes.js'
 import { loadSizes } from './load-sizes.js'
 import { reliefSizes } from './relief-sizes.js'
@@ -16,6 +17,7 @@ export const sizeTopics = Object.freeze([
   'load',
   'emitters',
   'boiler',
+  'hydraulics',
   'hot-water',
   'expansion',
   'relief',
@@ -37,6 +39,8 @@ export function sizesOf(topic: SizeTopic, context: Context): readonly SizeLine[]
       return emitterSizes(context)
     case 'boiler':
       return boilerSizes(context)
+    case 'hydraulics':
+      return hydraulicSizes(context)
     case 'hot-water':
       return hotWaterSizes(context)
     case 'expansion':
