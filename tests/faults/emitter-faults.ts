@@ -10,15 +10,30 @@ const floor = (wrong: Readonly<Record<string, string>>): Edit => ({
     highestWater: '120 F',
     limitFitted: 'yes',
     rampLimited: 'yes',
+    space: 'family',
+    waterVolume: '0 gal',
+    roomLoad: '0 Btu/h',
+    coverFactor: '100 %',
+    ratedOutput: '4000 Btu/h',
+    ratedDifference: '40 F',
+    exponent: '1.1',
+    area: '200 ft2',
     capped: ['in', 'out'],
     ...wrong,
   },
 })
-const snow: Edit = {
-  insert: { id: 'Z9', use: 'snow-melt', designLoad: '20000 Btu/h', priority: 'shed-first', emitters: ['F9'] },
+const loop = (use: string): Edit => ({
+  insert: {
+    id: 'Z9',
+    use,
+    designLoad: '20000 Btu/h',
+    priority: 'shed-first',
+    emitters: ['F9'],
+    designSupply: '110 F',
+    designDifference: '20 F',
+  },
   section: 'zones',
-}
-
+})
 const normal = ['Z1', 'Z2', 'Z3', 'Z4'].map((id) => set(`${id}.priority`, 'normal'))
 
 /** Faults of emitters and of the load that they make. */
@@ -30,12 +45,12 @@ export const emitterFaults: readonly Fault[] = [
   ],
   [
     'a floor on boiler water',
-    [floor({ limitFitted: 'no' }), set('B1.maximumSupply', '180 F')],
+    [loop('heating'), floor({ limitFitted: 'no' }), set('B1.maximumSupply', '180 F')],
     ['must fail emitters/floor-limit/F9'],
   ],
   [
     'a slab in the snow that is warmed at once',
-    [snow, floor({ rampLimited: 'no' })],
+    [loop('snow-melt'), floor({ rampLimited: 'no' })],
     ['advice fail emitters/snow-ramp/F9'],
   ],
   [
