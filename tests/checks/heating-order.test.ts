@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { applyEdits, isMap, type Edit } from '../../src/model/index.js'
 import type { PlainMap } from '../../src/model/editing/index.js'
 import { openFile } from '../houses/open-house.js'
-import { ask, missingOf, model, wordOf } from './asking.js'
+import { ask, boundsOf, missingOf, model, wordOf } from './asking.js'
 
 const read = openFile('seeds/fragments/heating-loop.yaml')
 if (!isMap(read)) throw new Error('the fragment is no map')
@@ -123,5 +123,61 @@ describe('air and dirt', () => {
     expect(told('B1', 'dirtSeparated', { remove: 'DS1' }, onOne)).toBe('no')
     expect(told('B1', 'dirtSeparated', { remove: 'DS1' }, onOne, { set: 'E2.work', to: 'new' })).toBe('yes')
     expect(told('B1', 'dirtSeparated', { remove: 'DS1' }, { forget: 'E2.work' }, onOne)).toBe('unknown')
+  })
+})
+
+describe('water that runs through emitters', () => {
+  it('in a state that opens their valve, and in no other', () => {
+    const heating = (...open: readonly string[]): readonly Edit[] => [
+      { insert: { name: 'trial', purpose: 'hot-water', open }, section: 'states' },
+    ]
+    const during = (...edits: readonly Edit[]): string => told('state trial', 'heatsZones', ...edits)
+    expect(during(...heating('ZV1'))).toBe('yes')
+    expect(during(...heating())).toBe('no')
+    expect(during(...heating('unknown'))).toBe('unknown')
+    expect(during(...heating(), { remove: 'ZV2' })).toBe('yes')
+  })
+
+  it('at rest only where neither pump nor zone valve stops it', () => {
+    const plain: Edit = { set: 'C1.checkBuiltIn', to: 'no' }
+    const shut = ['ZV1', 'ZV2'].map((id): Edit => ({ set: `${id}.normally`, to: 'closed' }))
+    expect(told('B1', 'flowsAtRest')).toBe('no')
+    expect(told('B1', 'flowsAtRest', plain, ...shut)).toBe('no')
+    expect(told('B1', 'flowsAtRest', plain, ...shut, { set: 'ZV2.normally', to: 'open' })).toBe('yes')
+    expect(missingOf(ask(edited(plain), 'B1', 'flowsAtRest'))).toContain('ZV1.normally')
+  })
+
+  it('a way round the pump stays open past a bypass valve, not past zone valves', () => {
+    expect(told('C1', 'wayRound')).toBe('no')
+    expect(told('C1', 'wayRound', { remove: 'ZV1' })).toBe('yes')
+    expect(told('C1', 'wayRound', { forget: 'ZV1' })).toBe('unknown')
+    const bypass: readonly Edit[] = [
+      { remove: 'ZV1' },
+      insert('bypassValve', 'L-one', 'HS.branch1', { setHead: '8 ft' }),
+    ]
+    expect(told('C1', 'wayRound', ...bypass)).toBe('yes')
+  })
+})
+
+describe('oxygen and tees', () => {
+  it('counts heating pipe without barrier that shares its water with iron', () => {
+    const bare: Edit = { set: 'L-two.pipe.type', to: 'pex' }
+    expect(told('L-two', 'oxygenReachesIron')).toBe('no')
+    expect(told('L-two', 'oxygenReachesIron', bare)).toBe('yes')
+    expect(told('L-cold', 'oxygenReachesIron', { set: 'L-cold.pipe.type', to: 'pex' })).toBe('no')
+    expect(missingOf(ask(loop, 'L-tank', 'oxygenReachesIron'))).toContain('L-tank.pipe.type')
+    expect(told('L-tank', 'oxygenReachesIron', { set: 'L-tank.pipe.length', to: '0 ft' })).toBe('no')
+  })
+
+  it('four sizes of the run are the widest spacing', () => {
+    const tees = { components: [{ id: 'CT1', kind: 'closelySpacedTees', size: '1-1/4' }] }
+    expect(boundsOf(ask(tees, 'CT1', 'widestSpacing'), 'length')).toEqual(['0.42 ft'])
+  })
+
+  it('the lowest relief setting of the boilers stands for the gauge', () => {
+    expect(boundsOf(ask(loop, 'PG1', 'reliefAtGauge'), 'pressure')).toEqual(['30 psi'])
+    expect(boundsOf(ask(edited({ forget: 'RV1.setPressure' }), 'PG1', 'reliefAtGauge'), 'pressure')).toEqual([
+      'unknown',
+    ])
   })
 })

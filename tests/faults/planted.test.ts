@@ -8,6 +8,8 @@ import { emitterFaults } from './emitter-faults.js'
 import { ventFaults } from './vent-faults.js'
 import { paperFaults } from './paper-faults.js'
 import { set, type Fault } from './fault.js'
+import { heatingFaults } from './heating-faults.js'
+import { set, type PlantedFault } from './planted-fault.js'
 
 const rulebook = openTowns('harrowmere')
 const equipment = openEquipment()
@@ -51,6 +53,7 @@ const faults: readonly Fault[] = [
     [set('C1.minimumSuction', '20 psi')],
     ['must fail expansion/pump-suction/C1'],
   ],
+const faults: readonly PlantedFault[] = [
   [
     'a ball valve between boiler and relief valve',
     [
@@ -841,6 +844,7 @@ const faults: readonly Fault[] = [
     ['should fail piping/tee-spacing/CT9'],
   ],
   ['a pump without flanges', [set('C1.isolationFlanges', 'no')], ['advice fail piping/pump-service/C1']],
+  ...heatingFaults,
 ]
 
 describe('faults planted alone in the clean house', () => {

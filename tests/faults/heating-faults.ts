@@ -1,0 +1,166 @@
+import { set, type PlantedFault } from './planted-fault.js'
+
+/** Faults of the heating water: its order, its tanks, its pumps and its pipe. */
+export const heatingFaults: readonly PlantedFault[] = [
+  [
+    'the pump moved before the tank',
+    [
+      { remove: 'C1' },
+      {
+        insert: {
+          id: 'C9',
+          kind: 'circulator',
+          serves: 'system',
+          checkBuiltIn: 'yes',
+          mode: 'constant-pressure',
+          isolationFlanges: 'yes',
+          maximumPressure: '145 psi',
+        },
+        in: 'L-supply',
+        after: 'ISO1',
+      },
+    ],
+    ['should fail expansion/pump-away/EX1'],
+  ],
+  ['a tank valve that anybody can shut', [set('EXV1.locked', 'no')], ['should fail expansion/tank-shut-off/EX1']],
+  [
+    'a second tank on the other side of the pump',
+    [
+      { insert: { id: 'TE9', kind: 'tee', maximumPressure: '150 psi' }, in: 'L-supply', after: 'ISO5' },
+      {
+        insert: {
+          id: 'EX9',
+          kind: 'expansionTank',
+          volume: '4.4 gal',
+          maximumPressure: '100 psi',
+          precharge: '16 psi',
+          prechargeWaterSideEmpty: 'yes',
+          type: 'diaphragm',
+          support: 'bracket',
+        },
+      },
+      {
+        insert: {
+          id: 'L-ex9',
+          medium: 'heatingWater',
+          path: ['TE9.branch', 'EX9.system'],
+          pipe: { type: 'copper-M', size: '1/2', length: '1 ft' },
+        },
+      },
+    ],
+    [
+      'should fail expansion/one-connection/EX1',
+      'should fail expansion/one-connection/EX9',
+      'should fail expansion/pump-away/EX9',
+    ],
+  ],
+  [
+    'the fill behind the pump',
+    [
+      { remove: 'L-fill' },
+      set('TE2.capped', ['branch']),
+      { insert: { id: 'TE9', kind: 'tee', maximumPressure: '150 psi' }, in: 'L-supply', after: 'ISO5' },
+      {
+        insert: {
+          id: 'L-fill-9',
+          medium: 'heatingWater',
+          path: ['BFP1.out', 'FV1', 'TE9.branch'],
+          pipe: { type: 'copper-M', size: '1/2', length: '1 ft' },
+        },
+      },
+    ],
+    ['should fail fill/at-tank/FV1'],
+  ],
+  [
+    'propylene glycol with its label, the fill left open',
+    [
+      set('heatingFluid.antifreeze', 'propylene-glycol'),
+      set('heatingFluid.concentration', '30 %'),
+      set('heatingFluid.foodGradeLabel', 'yes'),
+    ],
+    ['should fail fill/open-on-glycol/FV1'],
+  ],
+  [
+    'a heating tank on drinking water',
+    [set('EXP2.listedFor', 'heating')],
+    ['must fail hot-water/expansion-tank-listing/EXP2'],
+  ],
+  [
+    'the gauge behind a valve',
+    [
+      set('B1.gaugeBuiltIn', 'no'),
+      {
+        insert: { id: 'BAD', kind: 'isolationValve', locked: 'no', maximumPressure: '150 psi' },
+        in: 'L-gauge',
+        after: 'TE1.branch',
+      },
+    ],
+    ['should fail boiler/gauge-in-volume/B1'],
+  ],
+  ['a gauge to 200 psi', [set('PG1.high', '200 psi')], ['should fail boiler/gauge-range/PG1']],
+  [
+    'a low-water cutoff in the return behind its valve, to be tested by draining',
+    [
+      { insert: { id: 'TE9', kind: 'tee', maximumPressure: '150 psi' }, in: 'L-return', after: 'DS1' },
+      { insert: { id: 'LW9', kind: 'lowWaterCutoff', test: 'drain-down', maximumPressure: '150 psi' } },
+      {
+        insert: {
+          id: 'L-lw9',
+          medium: 'heatingWater',
+          path: ['TE9.branch', 'LW9.port'],
+          pipe: { type: 'copper-M', size: '1/2', length: '1 ft' },
+        },
+      },
+    ],
+    ['must fail boiler/low-water-place/LW9', 'should fail boiler/low-water-test/LW9'],
+  ],
+  [
+    'another air separator in the cool return',
+    [
+      {
+        insert: { id: 'AS9', kind: 'airSeparator', capped: ['tank', 'vent'], maximumPressure: '150 psi' },
+        in: 'L-return',
+        after: 'DS1',
+      },
+    ],
+    ['should fail air/air-separator-place/AS9'],
+  ],
+  [
+    'a bare air cushion below an automatic vent',
+    [set('EX1.type', 'air-cushion')],
+    ['should fail air/cushion-with-vent/EX1'],
+  ],
+  ['no dirt separator behind the old radiators', [{ remove: 'DS1' }], ['should fail boiler/dirt-separator/B1']],
+  [
+    'a zone that stays open while hot water is made',
+    [
+      {
+        insert: { name: 'hot water and zone 2', purpose: 'hot-water', open: ['ZV2', 'ZV5'], energized: ['ZV1', 'ZV2'] },
+        section: 'states',
+      },
+    ],
+    ['should fail hot-water/zones-closed-on-priority/state hot water and zone 2'],
+  ],
+  ['a pump without a check', [set('C1.checkBuiltIn', 'no')], ['should fail piping/ghost-flow/B1']],
+  ['a pump of constant speed', [set('C1.mode', 'constant-speed')], ['should fail piping/dead-head/C1']],
+  ['pipe without oxygen barrier', [set('L-e10.pipe.type', 'pex')], ['should fail piping/oxygen-barrier/L-e10']],
+  [
+    'closely spaced tees 30 in apart',
+    [
+      {
+        insert: {
+          id: 'CT9',
+          kind: 'closelySpacedTees',
+          spacing: '30 in',
+          size: '1-1/4',
+          capped: ['secondaryOut', 'secondaryIn'],
+          maximumPressure: '150 psi',
+        },
+        in: 'L-supply',
+        after: 'ISO5',
+      },
+    ],
+    ['should fail piping/tee-spacing/CT9'],
+  ],
+  ['a pump without flanges', [set('C1.isolationFlanges', 'no')], ['advice fail piping/pump-service/C1']],
+]
