@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { checkInstallation } from '../../src/check-installation.js'
 import { applyEdits, type Edit } from '../../src/model/index.js'
+import { drinkingWaterFaults } from './drinking-water-faults.js'
+import { set, type Fault } from './fault.js'
 import { openEquipment, openSeed, openTowns } from '../houses/open-house.js'
 import { boilerFaults } from './boiler-faults.js'
 import { controlFaults } from './control-faults.js'
@@ -54,6 +56,8 @@ const faults: readonly Fault[] = [
     ['must fail expansion/pump-suction/C1'],
   ],
 const faults: readonly PlantedFault[] = [
+const faults: readonly Fault[] = [
+  ...drinkingWaterFaults,
   [
     'a ball valve between boiler and relief valve',
     [
