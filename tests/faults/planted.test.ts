@@ -258,6 +258,7 @@ const faults: readonly (readonly [string, readonly Edit[], readonly string[]])[]
     [
       'advice undecided boiler/turndown/B1',
       'should fail air/bedroom/B1',
+      'must undecided piping/minimum-flow/B1',
       'must undecided vent/exhaust-material/VR1',
       'must undecided vent/length/VR1',
       'must undecided vent/length/VR2',
@@ -328,6 +329,7 @@ const faults: readonly (readonly [string, readonly Edit[], readonly string[]])[]
     [set('B1.use', 'unknown'), set('B1.output', '112000 Btu/h')],
     [
       'advice undecided boiler/turndown/B1',
+      'must undecided piping/minimum-flow/B1',
       'must undecided vent/exhaust-material/VR1',
       'must undecided vent/length/VR1',
       'must undecided vent/length/VR2',

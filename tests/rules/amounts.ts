@@ -19,6 +19,7 @@ const units: Readonly<Record<string, readonly [string, number]>> = {
   'Btu/h': ['Btu/h', 1],
   gal: ['gallon', 1],
   gpm: ['gpm', 1],
+  'ft/s': ['foot a second', 1],
   'in wc': ['psi', 249.08891 / 6894.757293168],
   'in/ft': ['inch a foot', 1],
   min: ['minute', 1],
