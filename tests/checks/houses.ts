@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { factsOf, type Written } from './asking.js'
+import { hydraulicHouses } from './hydraulic-houses.js'
 
 /** A value, or that nobody knows it. */
 const value = <V>(...values: readonly V[]): fc.Arbitrary<V | 'unknown'> =>
@@ -278,8 +279,7 @@ const readings = fc.tuple(
   }),
 )
 
-/** Houses in which much is known, drawn and counted, and some is not. Nothing contradicts itself. */
-export const houses: fc.Arbitrary<Written> = fc
+const wholeHouses: fc.Arbitrary<Written> = fc
   .record({
     components,
     lines,
@@ -305,3 +305,9 @@ export const houses: fc.Arbitrary<Written> = fc
     },
   }))
   .filter((house) => factsOf(house).contradictions.length === 0)
+
+/** Houses in which much is known, drawn and counted, and some is not. Nothing contradicts itself. */
+export const houses: fc.Arbitrary<Written> = fc.oneof(
+  { weight: 3, arbitrary: wholeHouses },
+  { weight: 1, arbitrary: hydraulicHouses },
+)

@@ -575,6 +575,7 @@ const faults: readonly Fault[] = [
     [
       'advice undecided boiler/turndown/B1',
       'should fail air/bedroom/B1',
+      'must undecided piping/minimum-flow/B1',
       'must undecided vent/exhaust-material/VR1',
       'must undecided vent/flue-limit/VR1',
       'must undecided vent/length/VR1',
@@ -651,6 +652,7 @@ const faults: readonly Fault[] = [
     [
       'advice undecided boiler/turndown/B1',
       'must undecided air/room-volume/boiler-room',
+      'must undecided piping/minimum-flow/B1',
       'must undecided vent/exhaust-material/VR1',
       'must undecided vent/flue-limit/VR1',
       'must undecided vent/length/VR1',

@@ -28,5 +28,5 @@ export const velocity = fact('velocity', {
           bound: (value) => [value, Infinity],
           print: (value) => printQuantity(value, 'velocity', context.installation.units),
         })
-      : unknown(),
+      : unknown({ missing: [{ subject: context.subject.id, fact: 'velocity' }] }),
 })
