@@ -11,7 +11,12 @@ export const drinkingWaterFaults: readonly Fault[] = [
       { insert: { id: 'L-feed', medium: 'potableCold', path: ['PT1.branch', 'PS2', 'FV1.in'] } },
       { insert: { id: 'L-fill', medium: 'heatingWater', path: ['FV1.out', 'TE2.branch'], pipe: { size: '1/2' } } },
     ],
-    ['stop fail backflow/all-links/B1'],
+    [
+      'must undecided expansion/acceptance/EX1',
+      'must undecided expansion/tank-size/EX1',
+      'should undecided piping/oxygen-barrier/L-fill',
+      'stop fail backflow/all-links/B1',
+    ],
   ],
   [
     'a second make-up line that nothing guards',
@@ -22,7 +27,12 @@ export const drinkingWaterFaults: readonly Fault[] = [
       { insert: { id: 'L-round-in', medium: 'potableCold', path: ['PT9.branch', 'PS9.a'] } },
       { insert: { id: 'L-round-out', medium: 'heatingWater', path: ['PS9.b', 'TE9.branch'], pipe: { size: '1/2' } } },
     ],
-    ['stop fail backflow/all-links/B1'],
+    [
+      'must undecided expansion/acceptance/EX1',
+      'must undecided expansion/tank-size/EX1',
+      'should undecided piping/oxygen-barrier/L-round-out',
+      'stop fail backflow/all-links/B1',
+    ],
   ],
   [
     'a fill valve ahead of its backflow device',
@@ -34,7 +44,7 @@ export const drinkingWaterFaults: readonly Fault[] = [
         after: 'PS2',
       },
     ],
-    ['should fail backflow/before-fill/FV1'],
+    ['should fail backflow/before-fill/FV1', 'should fail fill/at-tank/FV1'],
   ],
   [
     'a hose tap without vacuum breaker',
@@ -103,11 +113,15 @@ export const drinkingWaterFaults: readonly Fault[] = [
     ['must fail hot-water/potable-precharge/EXP2'],
   ],
   ['a potable tank 3 psi low', [set('EXP2.precharge', '65 psi')], ['should fail hot-water/potable-precharge/EXP2']],
-  ['a heating tank on drinking water', [set('EXP2.listedFor', 'heating')], ['must fail hot-water/potable-listed/EXP2']],
+  [
+    'a heating tank on drinking water',
+    [set('EXP2.listedFor', 'heating')],
+    ['must fail hot-water/expansion-tank-listing/EXP2'],
+  ],
   [
     'a street at 110 psi',
     [set('water.staticPressure', '110 psi'), set('EXP2.precharge', '110 psi')],
-    ['must fail hot-water/street-pressure/water'],
+    ['must fail hot-water/street-pressure/water', 'must undecided hot-water/potable-tank-size/EXP2'],
   ],
   [
     'a street at 110 psi behind a reducer',
@@ -119,7 +133,7 @@ export const drinkingWaterFaults: readonly Fault[] = [
         after: 'PS1',
       },
     ],
-    [],
+    ['must undecided hot-water/potable-tank-size/EXP2'],
   ],
   [
     'a tank above finished rooms without pan',
@@ -182,7 +196,7 @@ export const drinkingWaterFaults: readonly Fault[] = [
   [
     'a pressure valve where the tank needs a T&P valve',
     [set('RV2.type', 'pressure'), set('RV2.discharge.endHeight', '5 in')],
-    ['must fail relief/tank-valve/T1'],
+    ['must fail relief/tank-valve/T1', 'should undecided relief/tapping-size/RV2'],
   ],
   [
     'a water heater without T&P valve',
@@ -199,7 +213,11 @@ export const drinkingWaterFaults: readonly Fault[] = [
         },
       },
     ],
-    ['must fail relief/heater-valve/WH9'],
+    [
+      'must fail relief/heater-valve/WH9',
+      'must undecided gas/pipe-capacity/WH9',
+      'must undecided hot-water/potable-tank-size/EXP2',
+    ],
   ],
   [
     'a boiler without condensate trap',

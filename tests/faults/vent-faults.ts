@@ -61,6 +61,7 @@ export const ventFaults: readonly Fault[] = [
     [
       'advice undecided boiler/turndown/B1',
       'must fail air/room-volume/boiler-room',
+      'must undecided piping/minimum-flow/B1',
       'must undecided vent/exhaust-material/VR1',
       'must undecided vent/flue-limit/VR1',
       'must undecided vent/length/VR1',

@@ -1,0 +1,111 @@
+import { set, type Fault } from './fault.js'
+
+export const flueFaults: readonly Fault[] = [
+  ['cellular-core exhaust pipe', [set('VR1.material', 'pvc-cellular')], ['must fail vent/exhaust-material/VR1']],
+  ['six more elbows', [set('VR1/quarter-bends.count', '9')], ['must fail vent/length/VR1']],
+  ['a terminal at 28 in', [set('VT1.heightAboveGrade', '28 in')], ['must fail vent/termination-height/VT1']],
+  ['no neutralizer before the iron drain', [{ remove: 'NE1' }], ['must fail condensate/neutralizer/B1']],
+  [
+    'an old galvanized drip line before the neutralizer',
+    [set('L-condensate.pipe.type', 'galvanized-steel')],
+    ['must fail condensate/metal-ahead/B1'],
+  ],
+  [
+    'a small heater left alone on the old chimney',
+    [
+      set('CF1.area', '72.6 in2'),
+      {
+        insert: {
+          id: 'WH1',
+          kind: 'waterHeater',
+          fuel: 'natural-gas',
+          venting: 'draft-hood',
+          draftHoodArea: '7.07 in2',
+          flue: 'CF1',
+          input: '20000 Btu/h',
+          aboveFinishedSpace: 'no',
+          temperatureRelief: 'in-tapping',
+          capped: ['cold', 'hot'],
+          space: 'boiler-room',
+        },
+      },
+      set('boiler-room.volume', '2400 ft3'),
+      set('CF1.inspected', 'yes'),
+    ],
+    [
+      'must fail vent/orphaned-heater/WH1',
+      'must undecided gas/pipe-capacity/WH1',
+      'must undecided hot-water/potable-tank-size/EXP2',
+      'should fail vent/draft-tested/WH1',
+    ],
+  ],
+  ['a condensate trap filled by nobody', [set('TR1.filled', 'no')], ['stop fail condensate/trap-filled/TR1']],
+  ['condensate piped tight into the drain', [set('DR1.airBreak', 'no')], ['should fail condensate/air-break/DR1']],
+  [
+    'a condensate pump that only sounds a buzzer',
+    [{ insert: { id: 'CP9', kind: 'condensatePump', overflowStops: 'alarm-only' }, in: 'L-condensate', after: 'NE1' }],
+    ['must fail condensate/pump-stops-burner/CP9'],
+  ],
+  [
+    'a condensate line that ends outdoors',
+    [set('L-condensate.exposure', 'outdoors'), set('L-condensate.freezeProtected', 'no')],
+    ['should fail condensate/freezing/L-condensate'],
+  ],
+  [
+    'a neutralizer too small for the boiler',
+    [set('NE1.ratedInput', '60000 Btu/h')],
+    ['should fail condensate/neutralizer-size/NE1'],
+  ],
+  ['an exhaust that falls outward', [set('VR1.slope', '-0.1 in/ft')], ['must fail vent/slope/VR1']],
+  ['hangers 8 ft apart', [set('VR1.supportSpacing', '8 ft')], ['should fail vent/support/VR1']],
+  ['two vent systems in one run', [set('VR1.oneSystem', 'no')], ['must fail vent/one-system/VR1']],
+  ['an intake from the laundry', [set('VR2.opensTo', 'fouled-space')], ['must fail vent/intake-air/VR2']],
+  [
+    'a terminal beside a window',
+    [set('VT1/window-east.distance', '9 in')],
+    ['must fail vent/opening-distance/VT1/window-east'],
+  ],
+  ['exhaust and intake 7 in apart', [set('VT1.intakeDistance', '7 in')], ['should fail vent/intake-distance/VT1']],
+  [
+    'a terminal beside the gas regulator',
+    [set('VT1.regulatorDistance', '24 in')],
+    ['must fail vent/regulator-distance/VT1'],
+  ],
+  ['a terminal over the public walk', [set('VT1.overPublicWalk', 'yes')], ['must fail vent/public-walk/VT1']],
+  ['an open inlet in the old chimney', [set('CF1.openInlets', '1')], ['must fail vent/abandoned-inlets/CF1']],
+  ['no sediment trap', [set('B1.gasSedimentTrap', 'no')], ['must fail gas/sediment-trap/B1']],
+  ['a gas shutoff 9 ft away', [set('B1.gasShutoffDistance', '9 ft')], ['must fail gas/shutoff-distance/B1']],
+  ['no union at the gas connection', [set('B1.gasUnion', 'no')], ['should fail gas/union/B1']],
+  [
+    'a gas connector too long and through a wall',
+    [{ insert: { id: 'GC1', kind: 'gasConnector', appliance: 'B1', length: '8 ft', throughWall: 'yes' } }],
+    ['must fail gas/connector-length/GC1', 'must fail gas/connector-wall/GC1'],
+  ],
+  [
+    'corrugated gas tubing without a bond',
+    [set('G2.pipe.type', 'csst'), set('G2.bonded', 'no')],
+    ['must fail gas/bond/G2', 'must undecided gas/pipe-capacity/B1', 'must undecided gas/pressure-at-appliance/B1'],
+  ],
+  [
+    'gas pressure above the nameplate',
+    [set('B1.inletPressureStatic', '15 in wc')],
+    ['stop fail gas/inlet-pressure/B1'],
+  ],
+  [
+    'gas pressure below the nameplate with all on',
+    [set('B1.inletPressureAllOn', '3 in wc')],
+    ['must fail gas/inlet-pressure/B1'],
+  ],
+  [
+    'propane without a kit',
+    [set('fuel.type', 'propane'), set('B1.gasConversion', 'missing')],
+    ['stop fail gas/conversion/B1'],
+  ],
+  ['raised carbon monoxide', [set('RD1.carbonMonoxide', '180 ppm')], ['must fail start-up/carbon-monoxide/RD1']],
+  ['dangerous carbon monoxide', [set('RD1.carbonMonoxide', '600 ppm')], ['stop fail start-up/carbon-monoxide/RD1']],
+  [
+    'a slip that contradicts itself',
+    [set('RD1.carbonDioxide', '10.6 %')],
+    ['should fail start-up/slip-consistent/RD1'],
+  ],
+]
