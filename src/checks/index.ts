@@ -37,6 +37,7 @@ import { flowsAtRest } from './flows-at-rest.js'
 import { wayRound } from './way-round.js'
 import { oxygenReachesIron } from './oxygen-reaches-iron.js'
 import { widestSpacing } from './widest-spacing.js'
+import { canFreeze } from './can-freeze.js'
 
 /** Derived amounts that the package brings along. */
 export const builtInFacts: readonly FactHandle[] = Object.freeze([
@@ -84,4 +85,5 @@ export const builtInChecks: readonly FactHandle[] = Object.freeze([
   flowsAtRest,
   wayRound,
   oxygenReachesIron,
+  canFreeze,
 ])
