@@ -65,6 +65,7 @@ import { flowsAtRest } from './flows-at-rest.js'
 import { wayRound } from './way-round.js'
 import { oxygenReachesIron } from './oxygen-reaches-iron.js'
 import { widestSpacing } from './widest-spacing.js'
+import { canFreeze } from './can-freeze.js'
 
 /** Derived amounts that the package brings along. */
 export const builtInFacts: readonly FactHandle[] = Object.freeze([
@@ -152,6 +153,7 @@ export const builtInChecks: readonly FactHandle[] = Object.freeze([
   flowsAtRest,
   wayRound,
   oxygenReachesIron,
+  canFreeze,
 ])
 export { sizesOf, sizeTopics, type SizeTopic } from './sizes/size-topics.js'
 export type { SizeHead, SizeLine } from './sizes/size-line.js'

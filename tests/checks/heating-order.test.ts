@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { applyEdits, isMap, type Edit } from '../../src/model/index.js'
 import type { PlainMap } from '../../src/model/editing/index.js'
 import { openFile } from '../houses/open-house.js'
-import { ask, boundsOf, missingOf, model, wordOf } from './asking.js'
+import { ask, boundsOf, missingOf, model, wordOf, type Written } from './asking.js'
 
 const read = openFile('seeds/fragments/heating-loop.yaml')
 if (!isMap(read)) throw new Error('the fragment is no map')
@@ -179,5 +179,36 @@ describe('oxygen and tees', () => {
     expect(boundsOf(ask(edited({ forget: 'RV1.setPressure' }), 'PG1', 'reliefAtGauge'), 'pressure')).toEqual([
       'unknown',
     ])
+  })
+})
+
+describe('freezing', () => {
+  const house = (fluid: Written, place: Written, lowest = '15 F'): Written => ({
+    complete: { all: '2' },
+    heatingFluid: fluid,
+    spaces: [{ id: 'shop', lowestTemperature: lowest }],
+    lines: [{ id: 'L1', medium: 'heatingWater', path: ['unknown', 'unknown'], spaces: ['shop'], ...place }],
+  })
+  const freezes = (...house1: Parameters<typeof house>): string =>
+    wordOf(ask(house(...house1), 'heatingFluid', 'canFreeze'))
+  const bare = { exposure: 'unheated', freezeProtected: 'no' }
+  const water = { antifreeze: 'no-antifreeze' }
+  const glycol = { antifreeze: 'propylene-glycol', concentration: '35 %' }
+
+  it('is judged by the coldest place that holds the fluid', () => {
+    expect([freezes(water, bare), freezes(water, bare, '40 F')]).toEqual(['yes', 'no'])
+    expect([freezes(glycol, bare), freezes(glycol, bare, '-10 F')]).toEqual(['no', 'yes'])
+  })
+
+  it('not in heated space, nor where the line is protected', () => {
+    expect(freezes(water, { exposure: 'heated' })).toBe('no')
+    expect(freezes(water, { ...bare, freezeProtected: 'yes' })).toBe('no')
+  })
+
+  it('stays open where place, strength or temperature is not known', () => {
+    expect(freezes(water, {})).toBe('unknown')
+    expect(freezes({ antifreeze: 'propylene-glycol' }, bare)).toBe('unknown')
+    expect(freezes(water, bare, 'unknown')).toBe('unknown')
+    expect(freezes(water, { exposure: 'outdoors', freezeProtected: 'no' })).toBe('unknown')
   })
 })

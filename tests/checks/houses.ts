@@ -140,6 +140,7 @@ const path = (id: string, medium: string, items: fc.Arbitrary<readonly string[]>
     id: fc.constant(id),
     medium: fc.constant(medium),
     path: items,
+    exposure: fc.constantFrom('heated', 'heated', 'heated', 'heated', 'heated', 'heated', 'unknown', 'outdoors'),
     pipe: fc.record({ type: value('pvc', 'galvanized-steel', 'pex') }),
   })
 const among = (start: string, middle: readonly string[], end: string): fc.Arbitrary<readonly string[]> =>

@@ -249,4 +249,15 @@ export const heatingFaults: readonly Fault[] = [
     ['should fail piping/tee-spacing/CT9'],
   ],
   ['a pump without flanges', [set('C1.isolationFlanges', 'no')], ['advice fail piping/pump-service/C1']],
+  [
+    'a line of plain water through a cold attic',
+    [
+      { forget: 'heatingFluid.canFreeze' },
+      set('L-e10.exposure', 'unheated'),
+      set('L-e10.freezeProtected', 'no'),
+      set('L-e10.spaces', ['study']),
+      set('study.lowestTemperature', '15 F'),
+    ],
+    ['should fail piping/freezing/heatingFluid'],
+  ],
 ]

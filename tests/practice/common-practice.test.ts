@@ -56,7 +56,11 @@ const rows: readonly (readonly [string, readonly Edit[], readonly string[]])[] =
   ],
   [
     'not with antifreeze',
-    [set('heatingFluid.antifreeze', 'propylene-glycol'), set('heatingFluid.concentration', '30 %')],
+    [
+      set('heatingFluid.antifreeze', 'propylene-glycol'),
+      set('heatingFluid.concentration', '30 %'),
+      set('FV1.position', 'closed'),
+    ],
     ['must backflow/device-class/BFP1'],
   ],
   [

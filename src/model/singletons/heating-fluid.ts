@@ -1,6 +1,6 @@
 import { choice, listOf, quantity, yesNo } from '../field.js'
 import { kind } from '../kind.js'
-import type { SingletonWritten } from '../written.js'
+import type { EntryWritten, SingletonWritten } from '../written.js'
 
 /** What the heating system is filled with. */
 export const heatingFluid = kind('heatingFluid', {
@@ -44,4 +44,7 @@ export const heatingFluid = kind('heatingFluid', {
 })
 
 /** The heating fluid section as written. */
-export interface HeatingFluidWritten extends SingletonWritten<typeof heatingFluid> {}
+export interface HeatingFluidWritten extends SingletonWritten<typeof heatingFluid> {
+  /** Whether heating water freezes somewhere in its pipe: a line without frost protection runs through a place that gets colder than the temperature at which ice begins to form. Pipe in heated space counts as warm. */
+  readonly canFreeze?: EntryWritten<'yes' | 'no'>
+}
