@@ -6,7 +6,7 @@ import { plainComment } from './generate-comments.js'
 /** What kinds, families and their facts mean: by kind, then by fact; under the empty name the kind itself. */
 export type CollectedMeanings = Readonly<Record<string, Readonly<Record<string, string>>>>
 
-const folders = ['model/singletons', 'model/kinds', 'checks']
+const folders = ['model/singletons', 'model/kinds', 'checks', 'checks/hydraulics']
 const files = ['model/families.ts', 'model/every-thing.ts']
 
 /** Collects the doc comments of the field table and of derived facts: they are the meanings that people read. */

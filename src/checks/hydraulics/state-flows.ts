@@ -81,7 +81,10 @@ function pumpEdge(
   { context, asker }: Reading,
 ): Partial<FlowEdge> {
   const checked = asker.word(owner, 'checkBuiltIn') === 'yes'
-  if (!running.includes(owner.id)) return checked ? { closed: true } : (asker.lacks(owner.id, 'checkBuiltIn') ?? {})
+  if (!running.includes(owner.id)) {
+    if (!checked) asker.lacks(owner.id, 'checkBuiltIn')
+    return { closed: true }
+  }
   const pump = runningPump(owner, state, context, asker)
   return pump === undefined ? { checked } : { pump, checked }
 }
