@@ -1,5 +1,5 @@
 import type { FactHandle } from '../facts/index.js'
-import { flowShare, greatestRise, leastFlow, suctionPressure, velocity } from './hydraulics/index.js'
+import { flowShare, greatestRise, leastFlow, suctionPressure, velocity, highestVelocity } from './hydraulics/index.js'
 import { airFreeMonoxide } from './air-free-monoxide.js'
 import { backflowOrder } from './backflow-order.js'
 import { applianceInput } from './appliance-input.js'
@@ -108,6 +108,7 @@ export const builtInFacts: readonly FactHandle[] = Object.freeze([
   widestSpacing,
   leastFlow,
   velocity,
+  highestVelocity,
   flowShare,
   greatestRise,
   suctionPressure,

@@ -14,7 +14,7 @@ export const sizeFaults: readonly Fault[] = [
     ],
   ],
   ['a boiler that allows less rise', [set('B1.maximumRise', '15 F')], ['must fail boiler/rise/B1']],
-  ['the coil on pipe too small', [set('L-coil.pipe.size', '3/4')], ['should fail piping/velocity/L-coil']],
+  ['the coil on pipe too small', [set('L-coil.pipe.size', '3/4')], ['should fail piping/velocity/installation']],
   ['a zone throttled too far', [set('BV2.flowCoefficient', '1.2 Cv')], ['should fail piping/zone-flow/Z2']],
   [
     'a pump that asks for more pressure at its inlet',

@@ -1,7 +1,8 @@
-import { fact, unknown } from '../../facts/index.js'
-import { boiler, line, quantity } from '../../model/index.js'
+import { fact, unknown, type Context } from '../../facts/index.js'
+import { boiler, installation, line, quantity, type Thing } from '../../model/index.js'
 import { printQuantity } from '../../units/index.js'
-import { overStates } from './over-states.js'
+import { hydraulicsOf } from './hydraulics-of.js'
+import { overStates, type SolvedState } from './over-states.js'
 
 /** Least water flow through the boiler in any declared state in which a pump runs. */
 export const leastFlow = fact('leastFlow', {
@@ -30,3 +31,27 @@ export const velocity = fact('velocity', {
         })
       : unknown({ missing: [{ subject: context.subject.id, fact: 'velocity' }] }),
 })
+
+/** Highest velocity of heating water in any line in any declared state; the line where it runs is the witness. */
+export const highestVelocity = fact('highestVelocity', {
+  of: installation,
+  type: quantity('velocity'),
+  read: (context) => {
+    const lines = context.listed(line).things.filter(({ medium }) => medium === 'heatingWater')
+    const fastest = (state: SolvedState): number => Math.max(0, ...lines.map(({ id }) => state.velocityIn(id) ?? 0))
+    const answer = overStates(context, {
+      value: fastest,
+      choose: (values) => Math.max(...values),
+      bound: (value) => [value, Infinity],
+      print: (value) => printQuantity(value, 'velocity', context.installation.units),
+    })
+    return { ...answer, witness: [...(answer.witness ?? []), ...fastestLine(context, lines)] }
+  },
+})
+
+function fastestLine(context: Context, lines: readonly Thing[]): readonly string[] {
+  const solved = hydraulicsOf(context).states.flatMap((state) => (state.solved ? [state] : []))
+  const speedOf = ({ id }: Thing): number => Math.max(0, ...solved.map(({ velocityIn }) => velocityIn(id) ?? 0))
+  const [first] = lines.toSorted((one, other) => speedOf(other) - speedOf(one))
+  return first === undefined || solved.length === 0 ? [] : [`fastest in ${first.id}`]
+}

@@ -1,4 +1,4 @@
-export { leastFlow, velocity } from './flow-facts.js'
+export { highestVelocity, leastFlow, velocity } from './flow-facts.js'
 export { flowShare } from './flow-share.js'
 export { greatestRise } from './greatest-rise.js'
 export { hydraulicsOf, type Hydraulics } from './hydraulics-of.js'
