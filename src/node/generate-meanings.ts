@@ -49,7 +49,7 @@ interface Declared {
   readonly of?: string
 }
 
-const makers = ['kind', 'family', 'fact', 'defineCheck']
+const makers = ['kind', 'family', 'fact', 'defineCheck', 'sizedFact']
 const shared: Readonly<Record<string, string>> = { everyComponent: 'components', everyLine: 'lines' }
 
 function declarationsIn(statement: ts.Statement): readonly Declared[] {
