@@ -207,6 +207,13 @@ describe('half-known houses', () => {
     expect(report.tally.pass).toBe(0)
     expect(report.tally.fail).toBe(0)
     const asked = report.findings.filter(({ subject }) => subject.listed).map(({ subject }) => subject.id)
-    expect([...new Set(asked)].sort()).toEqual(['building', 'fuel', 'heatingFluid', 'installation', 'jurisdiction', 'water'])
+    expect([...new Set(asked)].sort()).toEqual([
+      'building',
+      'fuel',
+      'heatingFluid',
+      'installation',
+      'jurisdiction',
+      'water',
+    ])
   })
 })

@@ -65,6 +65,7 @@ export type NetworkSolution =
   | {
       readonly solved: true
       readonly edges: readonly EdgeFlow[]
+      /** The flow along an edge, by its name. */
       readonly edge: (name: string) => EdgeFlow | undefined
       /** Node to its head, m. */
       readonly heads: ReadonlyMap<string, number>
