@@ -10,7 +10,11 @@ const rulebook = openTowns('harrowmere', 'saltmarrow')
 const equipment = openEquipment()
 const engine = new RulebookEngine(rulebook)
 const options = { equipment, judgedOn: '2025-11-01', listPassed: true }
-const house = (name: (typeof seedNames)[number]): InstallationWritten => openSeed(name) as InstallationWritten
+/** Without its phase, so that every rule is due. */
+function house(name: (typeof seedNames)[number]): InstallationWritten {
+  const { phase: _due, ...asked } = openSeed(name) as InstallationWritten
+  return asked
+}
 
 describe.each(seedNames)('the house %s', (name) => {
   it('has the same report through the engine', async () => {

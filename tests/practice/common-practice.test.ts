@@ -61,7 +61,7 @@ const rows: readonly (readonly [string, readonly Edit[], readonly string[]])[] =
       set('heatingFluid.concentration', '30 %'),
       set('FV1.position', 'closed'),
     ],
-    ['must backflow/device-class/BFP1'],
+    ['must backflow/device-class/BFP1', 'must expansion/tank-size/EX1'],
   ],
   [
     'and not where the town wants a reduced-pressure device',
