@@ -2,6 +2,7 @@ import { unknown, word, type Answer, type Context } from '../facts/index.js'
 import { indirectTank, water, waterService, type Thing } from '../model/index.js'
 import { reachesWithout } from '../network/index.js'
 import { defineCheck } from '../rulebook/index.js'
+import { isOfKind } from './of-kind.js'
 
 /**
  * Whether heated water of the tank is kept from swelling back into the main: by a check at the meter, or by something on
@@ -37,9 +38,7 @@ function judge({ subject, network, ask, find, listed }: Context): Answer {
 
 const meterCheck = { subject: water.name, fact: 'meterCheck' } as const
 
-function isService(thing: Thing): boolean {
-  return thing.kind.name === waterService.name
-}
+const isService = isOfKind(waterService)
 
 function hasHotWater({ kind }: Thing): boolean {
   return Object.values(kind.ports).includes('potableHot')

@@ -2,6 +2,7 @@ import { word, unknown, type Answer, type Context } from '../facts/index.js'
 import { hotWaterSource, mixingValve, pressureReducer, type Thing } from '../model/index.js'
 import { reachesWithout } from '../network/index.js'
 import { defineCheck } from '../rulebook/index.js'
+import { isInFamily } from './of-kind.js'
 
 /**
  * Where the mixing valve takes its cold water: from the `tank-line`, the cold line of the tank with no pressure reducer between, or
@@ -25,8 +26,8 @@ function judge({ subject, network, listed }: Context): Answer {
   return unknown({ witness: way.witness, missing: way.missing })
 }
 
-function isColdInlet({ kind }: Thing, port: string): boolean {
-  return port === 'cold' && kind.families.some(({ name }) => name === hotWaterSource.name)
+function isColdInlet(thing: Thing, port: string): boolean {
+  return port === 'cold' && isInFamily(thing, hotWaterSource)
 }
 
 /** What heats or mixes water leads to the hot side, and behind a reducer another pressure begins. */

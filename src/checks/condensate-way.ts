@@ -1,6 +1,7 @@
 import type { Context } from '../facts/index.js'
 import { drainReceptor, neutralizer, type Thing } from '../model/index.js'
 import { reachesWithout, type IsTarget, type NetworkAnswer } from '../network/index.js'
+import { isOfKind } from './of-kind.js'
 
 /** Whether untreated condensate of a boiler comes to a target. An open end may lead there: acid runs out of it. */
 export function untreatedWay({ subject, network }: Context, isTarget: IsTarget): NetworkAnswer {
@@ -12,5 +13,5 @@ export const condensateOf = (boiler: Thing): { readonly component: string; reado
   port: 'condensate',
 })
 
-export const isNeutralizer = (thing: Thing): boolean => thing.kind.name === neutralizer.name
-export const isDrain = (thing: Thing): boolean => thing.kind.name === drainReceptor.name
+export const isNeutralizer = isOfKind(neutralizer)
+export const isDrain = isOfKind(drainReceptor)

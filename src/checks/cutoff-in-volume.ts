@@ -1,7 +1,8 @@
-import { boiler, lowWaterCutoff, type Thing } from '../model/index.js'
+import { boiler, lowWaterCutoff } from '../model/index.js'
 import { reachesWithout } from '../network/index.js'
 import { defineCheck } from '../rulebook/index.js'
 import { yesOrNo } from './yes-or-no.js'
+import { isOfKind } from './of-kind.js'
 
 /** Whether the low-water cutoff stays joined to a boiler with everything shut that can be. */
 export const cutoffInVolume = defineCheck('cutoffInVolume', {
@@ -18,6 +19,4 @@ export const cutoffInVolume = defineCheck('cutoffInVolume', {
     ),
 })
 
-function isBoiler(thing: Thing): boolean {
-  return thing.kind.name === boiler.name
-}
+const isBoiler = isOfKind(boiler)

@@ -1,16 +1,8 @@
 import { unknown, word, type Answer, type Context, type FactHandle } from '../facts/index.js'
-import {
-  boiler,
-  gasManifold,
-  gasShutoff,
-  gasTee,
-  gasUnion,
-  sedimentTrap,
-  type KindSpec,
-  type Thing,
-} from '../model/index.js'
+import { boiler, gasManifold, gasShutoff, gasTee, gasUnion, sedimentTrap, type KindSpec } from '../model/index.js'
 import { reachesWithout } from '../network/index.js'
 import { defineCheck } from '../rulebook/index.js'
+import { isOfKind } from './of-kind.js'
 
 /** Where the sediment trap stands on the gas pipe of the boiler alone: `behind-shutoff`, seen from the meter, `ahead-of-shutoff`, or `missing`. */
 export const gasTrapPlace = placeOf('gasTrapPlace', sedimentTrap)
@@ -30,7 +22,7 @@ function placeOf(name: string, sought: KindSpec): FactHandle {
 /** The pipe is walked back from the boiler, up to the first branch. */
 function judge({ subject, network }: Context, sought: KindSpec): Answer {
   const from = { component: subject.id, port: 'gas' }
-  const isSought = ({ kind }: Thing): boolean => kind.name === sought.name
+  const isSought = isOfKind(sought)
   const behind = reachesWithout(network, from, isSought, { things: (thing) => isBranch(thing) || isShutoff(thing) })
   if (behind.truth === 1) return word('behind-shutoff', { witness: behind.witness })
   if (behind.truth === 0) return unknown({ witness: behind.witness, missing: behind.missing })
@@ -39,10 +31,6 @@ function judge({ subject, network }: Context, sought: KindSpec): Answer {
   return ahead.truth === -1 ? word('missing') : unknown({ witness: ahead.witness, missing: ahead.missing })
 }
 
-function isShutoff({ kind }: Thing): boolean {
-  return kind.name === gasShutoff.name
-}
+const isShutoff = isOfKind(gasShutoff)
 
-function isBranch({ kind }: Thing): boolean {
-  return kind.name === gasTee.name || kind.name === gasManifold.name
-}
+const isBranch = isOfKind(gasTee, gasManifold)

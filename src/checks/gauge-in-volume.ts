@@ -1,8 +1,9 @@
 import { unknown, word, type Answer, type Context } from '../facts/index.js'
-import { boiler, pressureGauge, type Thing } from '../model/index.js'
+import { boiler, pressureGauge } from '../model/index.js'
 import { reachesWithout } from '../network/index.js'
 import { defineCheck } from '../rulebook/index.js'
 import { yesOrNo } from './yes-or-no.js'
+import { isOfKind } from './of-kind.js'
 
 /** Whether a pressure gauge shows the boiler's own pressure with everything shut that can be. */
 export const gaugeInVolume = defineCheck('gaugeInVolume', {
@@ -22,6 +23,4 @@ function judge({ subject, network, listed, ask }: Context): Answer {
   return unknown({ witness: traced.witness, missing: builtIn.missing })
 }
 
-function isGauge(thing: Thing): boolean {
-  return thing.kind.name === pressureGauge.name
-}
+const isGauge = isOfKind(pressureGauge)

@@ -1,8 +1,9 @@
-import { expansionTank, fillDevice, type Thing } from '../model/index.js'
+import { expansionTank, fillDevice } from '../model/index.js'
 import { reachesWithout } from '../network/index.js'
 import { defineCheck } from '../rulebook/index.js'
 import { isTankJoint } from './is-tank-joint.js'
 import { yesOrNo } from './yes-or-no.js'
+import { isOfKind } from './of-kind.js'
 
 /** Whether the fill joins where an expansion tank does: nothing but fittings and valves lies between the two. */
 export const joinsAtTank = defineCheck('joinsAtTank', {
@@ -19,6 +20,4 @@ export const joinsAtTank = defineCheck('joinsAtTank', {
     ),
 })
 
-function isTank(thing: Thing): boolean {
-  return thing.kind.name === expansionTank.name
-}
+const isTank = isOfKind(expansionTank)

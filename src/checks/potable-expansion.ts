@@ -1,7 +1,8 @@
 import { unknown, word, type Answer, type Context } from '../facts/index.js'
-import { indirectTank, potableExpansionTank, type Thing } from '../model/index.js'
+import { indirectTank, potableExpansionTank } from '../model/index.js'
 import { reachesWithout, type Barriers, type NetworkAnswer } from '../network/index.js'
 import { defineCheck } from '../rulebook/index.js'
+import { isOfKind } from './of-kind.js'
 
 /**
  * Whether the tank's drinking water reaches a potable expansion tank, and whether something between them can be shut.
@@ -33,6 +34,4 @@ function wayToExpansion({ subject, network, listed }: Context, barriers: Barrier
   return reachesWithout(network, from, isExpansionTank, search)
 }
 
-function isExpansionTank(thing: Thing): boolean {
-  return thing.kind.name === potableExpansionTank.name
-}
+const isExpansionTank = isOfKind(potableExpansionTank)

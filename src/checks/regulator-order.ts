@@ -3,6 +3,7 @@ import { gasAppliance, gasMeter, gasRegulator, gasShutoff, type Thing } from '..
 import { everyWayPasses, reachesWithout } from '../network/index.js'
 import { defineCheck } from '../rulebook/index.js'
 import { yesOrNo } from './yes-or-no.js'
+import { isInFamily, isOfKind } from './of-kind.js'
 
 /** Whether every way from a gas meter to the regulator passes a gas shutoff valve. */
 export const shutoffAhead = defineCheck('shutoffAhead', {
@@ -38,6 +39,6 @@ const inletOf = ({ subject }: Context): { readonly component: string; readonly p
   port: 'in',
 })
 
-const isMeter = ({ kind }: Thing): boolean => kind.name === gasMeter.name
-const isRegulator = ({ kind }: Thing): boolean => kind.name === gasRegulator.name
-const isAppliance = ({ kind }: Thing): boolean => kind.families.some(({ name }) => name === gasAppliance.name)
+const isMeter = isOfKind(gasMeter)
+const isRegulator = isOfKind(gasRegulator)
+const isAppliance = (thing: Thing): boolean => isInFamily(thing, gasAppliance)

@@ -1,7 +1,8 @@
-import { boiler, fitting, type Thing } from '../model/index.js'
+import { boiler } from '../model/index.js'
 import { defineCheck } from '../rulebook/index.js'
 import { wayToRelief } from './way-to-relief.js'
 import { yesOrNo } from './yes-or-no.js'
+import { isPipeOrFitting } from './of-kind.js'
 
 /**
  * Whether a relief valve stands on the boiler: nothing but fittings lies between the two.
@@ -19,11 +20,7 @@ export const reliefOnBoiler = defineCheck('reliefOnBoiler', {
         closing: true,
         checking: true,
         restricting: true,
-        things: (thing) => thing.id !== context.subject.id && !isJoint(thing),
+        things: (thing) => thing.id !== context.subject.id && !isPipeOrFitting(thing),
       }),
     ),
 })
-
-function isJoint({ kind }: Thing): boolean {
-  return kind.section === 'lines' || kind.families.some((family) => family.name === fitting.name)
-}

@@ -2,7 +2,7 @@ import { unknown, word, type Answer, type Context } from '../facts/index.js'
 import { airSeparator, boiler, emitter, indirectTank, type Thing } from '../model/index.js'
 import { firstMet } from '../network/index.js'
 import { defineCheck } from '../rulebook/index.js'
-import { isInFamily } from './of-kind.js'
+import { isInFamily, isOfKind } from './of-kind.js'
 
 /** Where the water in the air separator comes from: hot from the boiler, from the emitters, or mixed from both. */
 export const separatorWater = defineCheck('separatorWater', {
@@ -23,9 +23,7 @@ function judge({ subject, network }: Context): Answer {
   return word(hot === undefined ? 'emitters' : 'boiler', { witness })
 }
 
-function isBoiler(thing: Thing): boolean {
-  return thing.kind.name === boiler.name
-}
+const isBoiler = isOfKind(boiler)
 
 function takesHeat(thing: Thing): boolean {
   return thing.kind.name === indirectTank.name || isInFamily(thing, emitter)

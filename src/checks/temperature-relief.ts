@@ -1,7 +1,8 @@
 import { unknown, word, type Answer, type Context, type FactHandle } from '../facts/index.js'
-import { fitting, indirectTank, reliefValve, waterHeater, type KindSpec, type Thing } from '../model/index.js'
+import { indirectTank, reliefValve, waterHeater, type KindSpec, type Thing } from '../model/index.js'
 import { reachesWithout, type Barriers, type NetworkAnswer, type Told } from '../network/index.js'
 import { defineCheck } from '../rulebook/index.js'
+import { isPipeOrFitting } from './of-kind.js'
 
 /** Where the T&P valve of the tank stands: `in-tapping` with nothing but fittings between, `free` of anything that closes but farther off, `blocked`, or `absent`. */
 export const tankTemperatureRelief = temperatureReliefOf(indirectTank)
@@ -20,7 +21,7 @@ function temperatureReliefOf(of: KindSpec): FactHandle {
 
 function judge(context: Context): Answer {
   const { subject } = context
-  const things = (thing: Thing): boolean => thing.id !== subject.id && !isJoint(thing)
+  const things = (thing: Thing): boolean => thing.id !== subject.id && !isPipeOrFitting(thing)
   const near = wayToValve(context, { ...free, things })
   if (near.truth === 1) return word('in-tapping', { witness: near.witness })
   const far = wayToValve(context, free)
@@ -47,8 +48,4 @@ function wayToValve({ subject, network, ask, listed }: Context, barriers: Barrie
     crossing: true,
     allListed: listed(reliefValve).more === 0,
   })
-}
-
-function isJoint({ kind }: Thing): boolean {
-  return kind.section === 'lines' || kind.families.some((family) => family.name === fitting.name)
 }

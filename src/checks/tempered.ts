@@ -3,6 +3,7 @@ import { fixture, fixtureOutlet, hotWaterSource, mixingValve, type Thing } from 
 import { reachesWithout, type NetworkAnswer } from '../network/index.js'
 import { defineCheck } from '../rulebook/index.js'
 import { outletsOf } from './outlets-of.js'
+import { isInFamily } from './of-kind.js'
 
 /**
  * Whether all hot water of the fixture passes a mixing valve between the source and its outlet.
@@ -33,6 +34,6 @@ function isHotOutlet(thing: Thing, port: string): boolean {
   return port === 'hot' && isSource(thing)
 }
 
-function isSource({ kind }: Thing): boolean {
-  return kind.families.some(({ name }) => name === hotWaterSource.name)
+function isSource(thing: Thing): boolean {
+  return isInFamily(thing, hotWaterSource)
 }

@@ -3,6 +3,7 @@ import { boiler, condensateTrap, type Thing } from '../model/index.js'
 import { reachesWithout } from '../network/index.js'
 import { defineCheck } from '../rulebook/index.js'
 import { condensateOf } from './condensate-way.js'
+import { isOfKind } from './of-kind.js'
 
 /** Whether condensate of the boiler comes to a trap before anything else, be it a trap built into the boiler. */
 export const trapFirst = defineCheck('trapFirst', { of: boiler, answers: ['yes', 'no'], answerable: true, judge })
@@ -22,6 +23,4 @@ function judge({ subject, network, ask }: Context): Answer {
   return unknown({ witness: without.witness, missing: [...builtIn.missing, ...other.missing, ...trap.missing] })
 }
 
-function isTrap({ kind }: Thing): boolean {
-  return kind.name === condensateTrap.name
-}
+const isTrap = isOfKind(condensateTrap)

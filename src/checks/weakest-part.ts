@@ -2,6 +2,7 @@ import { boundsOf, fact, unknown, type Answer, type Context, type Missing } from
 import { boiler, pressurePart, quantity, type Thing } from '../model/index.js'
 import { reachedThings } from '../network/index.js'
 import { lowestOf } from './lowest-of.js'
+import { isInFamily } from './of-kind.js'
 
 /**
  * Lowest pressure that a maker allows for any other part in the boiler's heating water; the boiler has `mawp`.
@@ -25,6 +26,6 @@ function read({ subject, network, ask, installation }: Context): Answer {
 
 const aPressurePart: Missing = { subject: pressurePart.name, fact: 'count' }
 
-function isPressurePart({ kind }: Thing): boolean {
-  return kind.families.some((family) => family.name === pressurePart.name)
+function isPressurePart(thing: Thing): boolean {
+  return isInFamily(thing, pressurePart)
 }

@@ -23,6 +23,7 @@ import {
 import { si } from '../../units/index.js'
 import { chain, stated } from './chain.js'
 import { askOnce, sizeLine, toldLine, type SizeLine, type Taking } from './size-line.js'
+import { isOfKind } from '../of-kind.js'
 
 /** What each emitter gives at the design water, what water it needs, which one sets the curve, and the curve. */
 export function emitterSizes(context: Context): readonly SizeLine[] {
@@ -99,9 +100,7 @@ function air({ ask, find }: Context, take: Taking, thing: Thing): number {
   return isBaseboard(thing) ? room - floorAirBelowRoom : room
 }
 
-function isBaseboard({ kind }: Thing): boolean {
-  return kind.name === finTube.name || kind.name === castIronBaseboard.name
-}
+const isBaseboard = isOfKind(finTube, castIronBaseboard)
 
 /** The water that drives an emitter: what enters a coil with a fan, else the mean; where several zones feed it, the coolest. */
 function designMean(context: Context, take: Taking, thing: Thing): number {

@@ -4,6 +4,7 @@ import type { PipedSection } from '../../sizing/index.js'
 import { pipeSize } from '../../tables/index.js'
 import type { Taking } from './size-line.js'
 import { boreOf } from './system-water.js'
+import { isInFamily } from '../of-kind.js'
 
 /** A section with the appliances that stand on it. */
 export interface GasLine {
@@ -61,7 +62,7 @@ function sectionOf(context: Context, take: Taking, thing: Thing, after: string |
   const { ask, find } = context
   const burners = componentsOf(thing)
     .flatMap((id) => find(id) ?? [])
-    .filter(({ kind }) => kind.families.some(({ name }) => name === fuelBurner.name))
+    .filter((thing) => isInFamily(thing, fuelBurner))
   const section: PipedSection = {
     id: thing.id,
     ...(after === undefined ? {} : { after }),
