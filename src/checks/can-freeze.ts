@@ -2,6 +2,7 @@ import { boundsOf, unknown, word, type Answer, type Context, type Missing } from
 import { heatingFluid, line, site, type Thing } from '../model/index.js'
 import { defineCheck } from '../rulebook/index.js'
 import { firstIce } from './first-ice.js'
+import { askOnce } from './ask-once.js'
 
 /** Whether heating water freezes somewhere in its pipe: a line without frost protection runs through a place that gets colder than the temperature at which ice begins to form. Pipe in heated space counts as warm. */
 export const canFreeze = defineCheck('canFreeze', {
@@ -46,10 +47,10 @@ function lineFreezes(context: Context, thing: Thing, ice: Answer): Freezes {
   return { freezes, witness: [thing.id, exposure.word], missing: freezes === undefined ? missing : [] }
 }
 
-function coldestPlaces({ ask, find }: Context, thing: Thing, exposure: string): readonly Answer[] {
+function coldestPlaces(context: Context, thing: Thing, exposure: string): readonly Answer[] {
+  const { ask, find } = context
   if (exposure === 'outdoors') {
-    const outdoors = find(site.name)
-    return [outdoors === undefined ? unknown({ missing: [designTemperature] }) : ask('outdoorDesign', outdoors)]
+    return [askOnce(context, site, 'outdoorDesign')]
   }
   const spaces = ask('spaces', thing)
   if (spaces.state !== 'list') return [unknown({ missing: spaces.missing })]
@@ -61,8 +62,6 @@ function coldestOf(space: Thing | undefined, id: string, ask: Context['ask']): A
   if (space === undefined) return unknown({ missing: [{ subject: id, fact: 'lowestTemperature' }] })
   return ask('lowestTemperature', space)
 }
-
-const designTemperature: Missing = { subject: site.name, fact: 'outdoorDesign' }
 
 function isWord(answer: Answer, expected: string): boolean {
   return answer.state === 'word' && answer.word === expected

@@ -3,6 +3,7 @@ import { indirectTank, water, waterService, type Thing } from '../model/index.js
 import { reachesWithout } from '../network/index.js'
 import { defineCheck } from '../rulebook/index.js'
 import { isOfKind } from './of-kind.js'
+import { askOnce } from './ask-once.js'
 
 /**
  * Whether heated water of the tank is kept from swelling back into the main: by a check at the meter, or by something on
@@ -17,9 +18,9 @@ export const coldSideClosed = defineCheck('coldSideClosed', {
   judge,
 })
 
-function judge({ subject, network, ask, find, listed }: Context): Answer {
-  const supply = find(water.name)
-  const meter = supply === undefined ? unknown({ missing: [meterCheck] }) : ask('meterCheck', supply)
+function judge(context: Context): Answer {
+  const { subject, network, listed } = context
+  const meter = askOnce(context, water, 'meterCheck')
   if (meter.state === 'word' && meter.word === 'yes') return word('yes', { witness: ['check at the water meter'] })
   const services = listed(waterService)
   if (services.things.length === 0)
@@ -35,8 +36,6 @@ function judge({ subject, network, ask, find, listed }: Context): Answer {
   if (back.truth === 1 && meter.state === 'word') return word('no', { witness: back.witness })
   return unknown({ witness: back.witness, missing: [...meter.missing, ...back.missing] })
 }
-
-const meterCheck = { subject: water.name, fact: 'meterCheck' } as const
 
 const isService = isOfKind(waterService)
 

@@ -1,5 +1,7 @@
 import { atLeastZero, fact, rebound, type Answer, type Context } from '../facts/index.js'
 import { fuel, fuelBurner, gasMeter, quantity, type Thing } from '../model/index.js'
+import { uncounted } from './uncounted.js'
+import { askOnce } from './ask-once.js'
 
 /**
  * Gas that all appliances behind the meter burn at once, at the heating value of the fuel.
@@ -10,19 +12,18 @@ import { fuel, fuelBurner, gasMeter, quantity, type Thing } from '../model/index
 export const connectedLoad = fact('connectedLoad', { of: gasMeter, type: quantity('volumeFlow'), read })
 
 function read(context: Context): Answer {
-  const { ask, find, listed } = context
-  const supply = find(fuel.name)
-  const heatingValue = supply === undefined ? undefined : ask('heatingValue', supply)
+  const { listed } = context
+  const heatingValue = askOnce(context, fuel, 'heatingValue')
   const [burners, meters] = [listed(fuelBurner), listed(gasMeter)]
   const inputs = burners.things.map((burner) => inputOf(context, burner))
-  const heat = heatingValue === undefined ? { low: 0, high: Infinity } : atLeastZero(heatingValue)
+  const heat = atLeastZero(heatingValue)
   const sole = meters.things.length + meters.more === 1
   const least = sole ? volumeOf(sum(inputs.map(({ low }) => low)), heat.high) : 0
   const most = burners.more > 0 ? Infinity : volumeOf(sum(inputs.map(({ high }) => high)), heat.low)
   const missing = [
     ...inputs.flatMap((one) => one.missing),
-    ...(heatingValue?.missing ?? [{ subject: fuel.name, fact: 'heatingValue' }]),
-    ...(burners.more > 0 ? [{ subject: fuelBurner.name, fact: 'count' }] : []),
+    ...heatingValue.missing,
+    ...uncounted(fuelBurner, burners.more),
     ...(sole ? [] : [{ subject: gasMeter.name, fact: 'count' }]),
   ]
   return { ...rebound([], least, most), missing: least === most ? [] : missing }

@@ -1,5 +1,6 @@
 import { fact, rebound, type Answer } from '../facts/index.js'
 import { quantity, reading, waterHeater } from '../model/index.js'
+import { uncounted } from './uncounted.js'
 
 /** How many readings were taken at the draft hood of a water heater. One of which this, or its component, is not known may be one. */
 export const draftReadings = fact('draftReadings', {
@@ -14,7 +15,7 @@ export const draftReadings = fact('draftReadings', {
     const [low, high] = [sure.length, readings.length + more]
     const missing = [
       ...readings.flatMap(({ sample, component }) => [...sample.missing, ...component.missing]),
-      ...(more > 0 ? [{ subject: reading.name, fact: 'count' }] : []),
+      ...uncounted(reading, more),
     ]
     return { ...rebound([], low, high), witness: sure.map(({ id }) => id), missing: low === high ? [] : missing }
   },

@@ -1,5 +1,6 @@
 import { between, fact } from '../facts/index.js'
 import { emergencySwitch, installation, quantity } from '../model/index.js'
+import { uncounted } from './uncounted.js'
 
 /** How many marked switches stop the burner from outside the boiler room. */
 export const emergencySwitches = fact('emergencySwitches', {
@@ -10,10 +11,7 @@ export const emergencySwitches = fact('emergencySwitches', {
     const positions = things.map((thing) => ask('position', thing))
     const outside = positions.filter((one) => one.state === 'word' && one.word !== 'in-room').length
     const open = positions.filter((one) => one.state === 'unknown').length
-    const missing = [
-      ...positions.flatMap((one) => one.missing),
-      ...(more > 0 ? [{ subject: emergencySwitch.name, fact: 'count' }] : []),
-    ]
+    const missing = [...positions.flatMap((one) => one.missing), ...uncounted(emergencySwitch, more)]
     return between(outside, outside + open + more, { missing })
   },
 })

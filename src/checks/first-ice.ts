@@ -1,6 +1,7 @@
 import { known, unknown, type Answer, type Context } from '../facts/index.js'
-import { freezingTemperature, type Glycol } from '../sizing/index.js'
+import { freezingTemperature } from '../sizing/index.js'
 import { si } from '../units/index.js'
+import { glycolNamed } from './glycol-named.js'
 
 /** Temperature at which ice begins to form in the heating fluid: by its maker, or by what is in it. */
 export function firstIce({ ask }: Context): Answer {
@@ -9,12 +10,10 @@ export function firstIce({ ask }: Context): Answer {
   const antifreeze = ask('antifreeze')
   if (antifreeze.state !== 'word') return unknown({ missing: antifreeze.missing })
   if (antifreeze.word === 'no-antifreeze') return known(si('temperature', '32 F'))
-  const glycol = glycols.find((each) => each === antifreeze.word)
+  const glycol = glycolNamed(antifreeze.word)
   const strength = ask('concentration')
   if (glycol === undefined) return unknown({ missing: byMaker.missing })
   if (strength.state !== 'number' || strength.low !== strength.high) return unknown({ missing: strength.missing })
   const ice = freezingTemperature({ glycol, volumeFraction: strength.low })
   return ice.sized && ice.valid ? known(ice.value) : unknown({ missing: byMaker.missing })
 }
-
-const glycols: readonly Glycol[] = ['propylene-glycol', 'ethylene-glycol']

@@ -1,7 +1,9 @@
-import { boundsOf, unknown, type Answer, type Context, type Missing } from '../facts/index.js'
+import { boundsOf, type Answer, type Context, type Missing } from '../facts/index.js'
 import { heatingFluid } from '../model/index.js'
 import { densestMixture, glycolDensity, waterDensity, type Glycol } from '../sizing/index.js'
 import { si } from '../units/index.js'
+import { askOnce } from './ask-once.js'
+import { glycolNamed, glycols } from './glycol-named.js'
 
 /** Between what the heating fluid weighs when cold, in kg/m3, and what would tell more. */
 export interface FluidDensity {
@@ -22,26 +24,19 @@ const cold = waterDensity(filling).value
  * Antifreeze that is not listed, and fluid of which nothing is said, may be any heavier than water. Lighter antifreeze on
  * alcohol has no place in a heating system and is not reckoned with.
  */
-export function fluidDensity({ find, ask }: Context): FluidDensity {
-  const fluid = find(heatingFluid.name)
-  const told = (name: string): Answer =>
-    fluid === undefined ? unknown({ missing: [{ subject: heatingFluid.name, fact: name }] }) : ask(name, fluid)
-  const antifreeze = told('antifreeze')
+export function fluidDensity(context: Context): FluidDensity {
+  const antifreeze = askOnce(context, heatingFluid, 'antifreeze')
   if (antifreeze.state !== 'word')
     return { low: lightest, high: Infinity, spoken: 'unknown fluid', missing: antifreeze.missing }
   if (antifreeze.word === 'no-antifreeze') return { low: cold, high: cold, spoken: 'water', missing: [] }
-  if (!isGlycol(antifreeze.word))
+  const glycol = glycolNamed(antifreeze.word)
+  if (glycol === undefined)
     return { low: cold, high: Infinity, spoken: 'antifreeze not listed', missing: [whichAntifreeze] }
-  return mixture(antifreeze.word, told('concentration'))
+  return mixture(glycol, askOnce(context, heatingFluid, 'concentration'))
 }
 
 const whichAntifreeze: Missing = { subject: heatingFluid.name, fact: 'antifreeze' }
 const howStrong: Missing = { subject: heatingFluid.name, fact: 'concentration' }
-const glycols: readonly Glycol[] = ['propylene-glycol', 'ethylene-glycol']
-
-function isGlycol(word: string): word is Glycol {
-  return glycols.some((glycol) => glycol === word)
-}
 
 function mixture(glycol: Glycol, concentration: Answer): FluidDensity {
   const { low, high } = boundsOf(concentration)

@@ -5,7 +5,8 @@ import { sizedFact } from './sized-fact.js'
 import { chain, stated } from './sizes/chain.js'
 import { gasLines } from './sizes/gas-sections.js'
 import { pressureAt } from './sizes/gas-sizes.js'
-import { askOnce, type Taking } from './sizes/size-line.js'
+import { type Taking } from './sizes/size-line.js'
+import { askOnce } from './ask-once.js'
 
 /** Gas pressure that is left at the appliance, worked out from the drawn piping with every appliance firing. */
 export const pressureLeft = sizedFact('pressureLeft', {
@@ -19,7 +20,7 @@ export const pressureLost = sizedFact('pressureLost', {
   of: gasAppliance,
   quantity: 'pressure',
   size: (context, take) => {
-    const delivery = take.number(askOnce(context, fuel.name, 'deliveryPressure'))
+    const delivery = take.number(askOnce(context, fuel, 'deliveryPressure'))
     return chain(left(context, take), (pressure) => stated('lost on the way', delivery - pressure, 'Pa'))
   },
 })

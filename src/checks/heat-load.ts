@@ -1,5 +1,6 @@
 import { atLeastZero, fact, rebound, smallestOf, type Answer, type Context, type Missing } from '../facts/index.js'
 import { boiler, installation, quantity, zone, type KindSpec } from '../model/index.js'
+import { uncounted } from './uncounted.js'
 
 /** Heat that all zones need together on the coldest design day. Zones that are not listed can only add. */
 export const designLoad = fact('designLoad', {
@@ -23,7 +24,7 @@ export const smallestZoneLoad = fact('smallestZoneLoad', {
     const { things, more } = listed(zone)
     const least = smallestOf(things.map((thing) => ask('designLoad', thing)))
     const { low, high } = atLeastZero(least)
-    return more > 0 ? open(rebound([least], 0, high), [count(zone)]) : rebound([least], low, high)
+    return open(more > 0 ? rebound([least], 0, high) : rebound([least], low, high), uncounted(zone, more))
   },
 })
 
@@ -33,11 +34,7 @@ function total({ ask, listed }: Context, kind: KindSpec, field: string): Answer 
   const bounds = loads.map(atLeastZero)
   const low = bounds.reduce((sum, one) => sum + one.low, 0)
   const high = more === 0 ? bounds.reduce((sum, one) => sum + one.high, 0) : Infinity
-  return open(rebound(loads, low, high), more > 0 ? [count(kind)] : [])
-}
-
-function count({ name }: KindSpec): Missing {
-  return { subject: name, fact: 'count' }
+  return open(rebound(loads, low, high), uncounted(kind, more))
 }
 
 function open(answer: Answer, missing: readonly Missing[]): Answer {

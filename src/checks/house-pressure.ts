@@ -1,5 +1,6 @@
 import { atLeastZero, fact, rebound, smallestOf, type Answer, type Context } from '../facts/index.js'
 import { pressureReducer, quantity, water } from '../model/index.js'
+import { uncounted } from './uncounted.js'
 
 /**
  * Pressure at which the drinking water of the house stands with nothing running: that of the supply, or what a pressure
@@ -14,10 +15,7 @@ function read({ ask, listed }: Context): Answer {
   const { things, more } = listed(pressureReducer)
   const settings = things.map((reducer) => ask('setPressure', reducer))
   const pressures = [ask('staticPressure'), ...settings]
-  const missing = [
-    ...pressures.flatMap((one) => one.missing),
-    ...(more > 0 ? [{ subject: pressureReducer.name, fact: 'count' }] : []),
-  ]
+  const missing = [...pressures.flatMap((one) => one.missing), ...uncounted(pressureReducer, more)]
   const { low, high } = atLeastZero(smallestOf(pressures))
   const least = more > 0 ? 0 : low
   return { ...rebound([], least, high), missing: least === high ? [] : missing }

@@ -1,5 +1,6 @@
 import { fact, rebound, type Answer, type Context, type Missing } from '../facts/index.js'
 import { coAlarm, quantity, space } from '../model/index.js'
+import { uncounted } from './uncounted.js'
 
 /** How many carbon monoxide alarms of the space sound together with the others of the dwelling. An alarm of which this, or its place, is not known may be one. */
 export const linkedAlarms = fact('linkedAlarms', { of: space, type: quantity('count'), read })
@@ -20,10 +21,7 @@ function read({ subject, listed, ask }: Context): Answer {
     ({ here, linked }) => here !== false && linked !== false && !(here === true && linked === true),
   )
   const [low, high] = [sure.length, sure.length + perhaps.length + more]
-  const missing: readonly Missing[] = [
-    ...perhaps.flatMap((alarm) => alarm.missing),
-    ...(more > 0 ? [{ subject: coAlarm.name, fact: 'count' }] : []),
-  ]
+  const missing: readonly Missing[] = [...perhaps.flatMap((alarm) => alarm.missing), ...uncounted(coAlarm, more)]
   return { ...rebound([], low, high), witness: sure.map(({ id }) => id), missing: low === high ? [] : missing }
 }
 

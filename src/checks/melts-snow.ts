@@ -1,5 +1,6 @@
 import { fact, unknown, word, type Answer } from '../facts/index.js'
 import { radiantFloor, yesNo, zone, type Thing } from '../model/index.js'
+import { uncounted } from './uncounted.js'
 
 /** Whether a zone that melts snow feeds a radiant floor. A zone that is not listed, or whose emitters are not, may be one. */
 export const meltsSnow = fact('meltsSnow', {
@@ -13,7 +14,7 @@ export const meltsSnow = fact('meltsSnow', {
     if (sure !== undefined) return word('yes', { witness: [sure.thing.id] })
     if (perhaps.length === 0 && more === 0) return word('no')
     const untold = perhaps.flatMap(({ emitters, use }) => [...emitters.missing, ...use.missing])
-    return unknown({ missing: [...untold, ...(more > 0 ? [{ subject: zone.name, fact: 'count' }] : [])] })
+    return unknown({ missing: [...untold, ...uncounted(zone, more)] })
   },
 })
 

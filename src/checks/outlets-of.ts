@@ -1,5 +1,6 @@
 import type { Context, Missing } from '../facts/index.js'
 import { fixtureOutlet, type Thing } from '../model/index.js'
+import { uncounted } from './uncounted.js'
 
 interface Outlets {
   /** Outlets that surely are those of the fixture. */
@@ -15,9 +16,6 @@ export function outletsOf({ subject, ask, listed }: Context): Outlets {
   const sure = asked.filter(({ fixture }) => fixture.state === 'word' && fixture.word === subject.id)
   return {
     sure: sure.map(({ outlet }) => outlet),
-    missing: [
-      ...asked.flatMap(({ fixture }) => fixture.missing),
-      ...(more > 0 ? [{ subject: fixtureOutlet.name, fact: 'count' }] : []),
-    ],
+    missing: [...asked.flatMap(({ fixture }) => fixture.missing), ...uncounted(fixtureOutlet, more)],
   }
 }

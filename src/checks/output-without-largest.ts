@@ -1,5 +1,6 @@
 import { atLeastZero, fact, rebound } from '../facts/index.js'
 import { boiler, installation, quantity } from '../model/index.js'
+import { uncounted } from './uncounted.js'
 
 /** What the boilers can give together while the largest of them stands still. Boilers that are not listed can only add. */
 export const outputWithoutLargest = fact('outputWithoutLargest', {
@@ -13,7 +14,7 @@ export const outputWithoutLargest = fact('outputWithoutLargest', {
     const high = more === 0 ? withoutLargest(bounds.map((one) => one.high)) : Infinity
     const answer = rebound(outputs, low, high)
     if (low === high) return { ...answer, missing: [] }
-    return { ...answer, missing: [...answer.missing, ...(more > 0 ? [{ subject: boiler.name, fact: 'count' }] : [])] }
+    return { ...answer, missing: [...answer.missing, ...uncounted(boiler, more)] }
   },
 })
 

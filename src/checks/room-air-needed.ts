@@ -1,6 +1,7 @@
 import { atLeastZero, fact, rebound, type Answer, type Context, type Missing } from '../facts/index.js'
 import { boiler, quantity, space, waterHeater, type Thing } from '../model/index.js'
 import { roomAirVolume } from '../sizing/index.js'
+import { uncounted } from './uncounted.js'
 
 /**
  * Air that the boilers and water heaters of a space need around them where they take it from the room: 50 cubic feet for
@@ -19,10 +20,7 @@ function read(context: Context): Answer {
   const low = airFor(sure.reduce((sum, { input }) => sum + atLeastZero(input).low, 0))
   const more = boilers.more + heaters.more
   const high = more > 0 ? Infinity : airFor(burners.reduce((sum, { input }) => sum + atLeastZero(input).high, 0))
-  const counts: readonly Missing[] = [
-    ...(boilers.more > 0 ? [{ subject: boiler.name, fact: 'count' }] : []),
-    ...(heaters.more > 0 ? [{ subject: waterHeater.name, fact: 'count' }] : []),
-  ]
+  const counts: readonly Missing[] = [...uncounted(boiler, boilers.more), ...uncounted(waterHeater, heaters.more)]
   const missing = [...burners.flatMap((burner) => burner.missing), ...counts]
   const witness = sure.map(({ id }) => `${id} in ${subject.id}`)
   return { ...rebound([], low, high), witness, missing: low === high ? [] : missing }

@@ -1,5 +1,6 @@
 import { atLeastZero, fact, rebound, type Answer } from '../facts/index.js'
 import { installation, quantity, zone } from '../model/index.js'
+import { uncounted } from './uncounted.js'
 
 /** Heat that all zones need together at the outdoor design temperature, those left out that are dropped first when it is short. */
 export const steadyLoad = fact('steadyLoad', {
@@ -15,7 +16,7 @@ export const steadyLoad = fact('steadyLoad', {
     const high = more === 0 ? bounds.reduce((sum, one) => sum + one.high, 0) : Infinity
     const missing = [
       ...zones.flatMap(({ load, priority }) => [...load.missing, ...priority.missing]),
-      ...(more > 0 ? [{ subject: zone.name, fact: 'count' }] : []),
+      ...uncounted(zone, more),
     ]
     return { ...rebound([], low, high), missing: low === high ? [] : missing }
   },

@@ -18,9 +18,10 @@ import {
 } from '../sizing/index.js'
 import { sizedFact } from './sized-fact.js'
 import { chain, stated } from './sizes/chain.js'
-import { askOnce, type Taking } from './sizes/size-line.js'
+import { type Taking } from './sizes/size-line.js'
 import { swelling, tankPressures } from './sizes/tank-inputs.js'
 import { systemWater } from './sizes/system-water.js'
+import { askOnce } from './ask-once.js'
 
 /**
  * Volume that this tank needs so that the heating system can swell from its fill to its hottest mean below the relief setting;
@@ -68,13 +69,13 @@ function potableFor(context: Context, take: Taking): Sizing {
   const stores = [indirectTank, waterHeater].flatMap((kind) => take.all(kind.name, listed(kind)))
   if (stores.length === 0) return cannotSize('No tank and no heater stores hot water here.')
   const number = (field: string): readonly number[] => stores.map((store) => take.number(ask(field, store)))
-  return chain(atmosphericPressure(take.number(askOnce(context, site.name, 'altitude'))), (atmosphere) =>
+  return chain(atmosphericPressure(take.number(askOnce(context, site, 'altitude'))), (atmosphere) =>
     potableTank({
       stored: number('volume').reduce((sum, volume) => sum + volume, 0),
-      cold: take.number(askOnce(context, water.name, 'coldest')),
+      cold: take.number(askOnce(context, water, 'coldest')),
       hot: Math.max(...number('storedTemperature')),
-      supply: take.number(askOnce(context, water.name, 'staticPressure')),
-      highest: take.number(askOnce(context, water.name, 'highestPressure')),
+      supply: take.number(askOnce(context, water, 'staticPressure')),
+      highest: take.number(askOnce(context, water, 'highestPressure')),
       atmosphere,
     }),
   )

@@ -3,6 +3,7 @@ import { quantity, zone } from '../../model/index.js'
 import { printQuantity } from '../../units/index.js'
 import { hydraulicsOf } from './hydraulics-of.js'
 import { countOfStates, whatIsMissing } from './over-states.js'
+import { uncounted } from '../uncounted.js'
 
 /** Flow that the zone gets, over its design flow, while every zone is open. */
 export const flowShare = fact('flowShare', { of: zone, type: quantity('fraction'), read: readShare })
@@ -13,10 +14,7 @@ function readShare(context: Context): Answer {
   const valves = things.map((thing) => ask('valve', thing))
   const design = ask('designFlow')
   const own = ask('valve')
-  const missing = [
-    ...[...valves, design, own].flatMap((answer) => answer.missing),
-    ...(more > 0 ? [{ subject: zone.name, fact: 'count' }] : []),
-  ]
+  const missing = [...[...valves, design, own].flatMap((answer) => answer.missing), ...uncounted(zone, more)]
   if (missing.length > 0 || own.state !== 'word' || design.state !== 'number') return unknown({ missing })
   const names = valves.flatMap((valve) => (valve.state === 'word' ? [valve.word] : []))
   const { states, more: undeclared } = hydraulicsOf(context)

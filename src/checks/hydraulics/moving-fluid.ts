@@ -8,6 +8,7 @@ import {
   type MovingFluid,
 } from '../../sizing/index.js'
 import type { Asker } from './asker.js'
+import { glycolNamed } from '../glycol-named.js'
 
 /** The fluid, and what a cubic meter of it takes up for a degree: J/m3 K. */
 export interface HeatingMedium extends MovingFluid {
@@ -29,8 +30,8 @@ export function movingFluid({ find }: Context, asker: Asker): HeatingMedium | un
 }
 
 function mixtureOf(thing: Thing, antifreeze: string | undefined, asker: Asker): HeatingFluid | undefined {
-  if (antifreeze !== 'propylene-glycol' && antifreeze !== 'ethylene-glycol')
-    return asker.lacks(heatingFluid.name, 'antifreeze')
+  const glycol = glycolNamed(antifreeze ?? '')
+  if (glycol === undefined) return asker.lacks(heatingFluid.name, 'antifreeze')
   const volumeFraction = asker.number(thing, 'concentration')
-  return volumeFraction === undefined ? undefined : { glycol: antifreeze, volumeFraction }
+  return volumeFraction === undefined ? undefined : { glycol, volumeFraction }
 }

@@ -1,8 +1,9 @@
 import { type Thing } from '../../model/index.js'
 import type { RunPart } from '../../sizing/index.js'
-import { pipeRoughness, type PipeName, pipeSize, surfaceOf } from '../../tables/index.js'
+import { pipeRoughness, pipeSize, surfaceOf } from '../../tables/index.js'
 import type { Asker } from './asker.js'
 import type { HeatingPassage } from './heating-passages.js'
+import { listedPipe } from '../listed-pipe.js'
 
 /** What takes pressure in a passage; undefined where a number is missing. Of a line, each of its pieces is an equal part. */
 export function passageParts(passage: HeatingPassage, pieces: number, asker: Asker): readonly RunPart[] | undefined {
@@ -16,26 +17,12 @@ function pipeParts(line: Thing, pieces: number, asker: Asker): readonly RunPart[
   const size = asker.number(line, 'pipe.size')
   const length = asker.number(line, 'pipe.equivalentLength')
   if (type === undefined || size === undefined || length === undefined) return undefined
-  const pipe = pipeOf(type)
+  const pipe = listedPipe(type)
   const inside = pipe && pipeSize(pipe, size)?.inside
   if (pipe === undefined || inside === undefined) return asker.lacks(line.id, 'pipe.type')
   const { rough } = pipeRoughness(surfaceOf(pipe))
   return [{ name: line.id, part: 'pipe', insideDiameter: inside, length: length / pieces, roughness: rough }]
 }
-
-function pipeOf(type: string): PipeName | undefined {
-  return listedPipes.get(type)
-}
-
-const listedPipes: ReadonlyMap<string, PipeName> = new Map([
-  ['copper-K', 'copper-K'],
-  ['copper-L', 'copper-L'],
-  ['copper-M', 'copper-M'],
-  ['steel', 'steel-40'],
-  ['galvanized-steel', 'steel-40'],
-  ['pex', 'pex'],
-  ['pex-barrier', 'pex'],
-])
 
 function componentParts(thing: Thing, asker: Asker): readonly RunPart[] | undefined {
   switch (thing.kind.name) {

@@ -14,9 +14,10 @@ import { si } from '../../units/index.js'
 import { smallestZoneLoad } from '../heat-load.js'
 import { chain } from './chain.js'
 import { zoneLoads } from './load-sizes.js'
-import { askOnce, sizeLine, type SizeLine, type Taking } from './size-line.js'
+import { sizeLine, type SizeLine, type Taking } from './size-line.js'
 import { systemFluid } from './system-fluid.js'
 import { volumeHeat } from './volume-heat.js'
+import { askOnce } from '../ask-once.js'
 
 const mild = si('temperature', '55 F')
 const room = si('temperature', '70 F')
@@ -36,7 +37,7 @@ function linesOf(context: Context, one: Thing): readonly SizeLine[] {
     sizeLine({ name: 'output at this altitude, no maker table', of }, 'heatRate', (take) =>
       outputAtAltitude({
         output: take.number(ask('output', one)),
-        altitude: take.number(askOnce(context, site.name, 'altitude')),
+        altitude: take.number(askOnce(context, site, 'altitude')),
         makerTable: [],
         countedFrom: 'two-thousand-feet',
       }),
@@ -107,7 +108,7 @@ function smallestLoadInMildWeather(context: Context, take: Taking): Sizing {
 /** The load falls to nothing at room temperature: sun and people are left out, which is the careful side. */
 function loadLine(context: Context, take: Taking): LoadLine {
   take.all(zone.name, context.listed(zone))
-  return { designOutdoor: take.number(askOnce(context, site.name, 'outdoorDesign')), balance: room }
+  return { designOutdoor: take.number(askOnce(context, site, 'outdoorDesign')), balance: room }
 }
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0)

@@ -22,8 +22,9 @@ import {
 } from '../../sizing/index.js'
 import { si } from '../../units/index.js'
 import { chain, stated } from './chain.js'
-import { askOnce, sizeLine, toldLine, type SizeLine, type Taking } from './size-line.js'
+import { sizeLine, toldLine, type SizeLine, type Taking } from './size-line.js'
 import { isOfKind } from '../of-kind.js'
+import { askOnce } from '../ask-once.js'
 
 /** What each emitter gives at the design water, what water it needs, which one sets the curve, and the curve. */
 export function emitterSizes(context: Context): readonly SizeLine[] {
@@ -168,6 +169,6 @@ function resetDesign(context: Context, take: Taking, of: Thing): ResetDesign {
   const one = emitters[0]
   const room = one === undefined ? NaN : air(context, take, one)
   const exponent = one === undefined ? NaN : ratingOf(context, take, one).exponent
-  const designOutdoor = take.number(askOnce(context, site.name, 'outdoorDesign'))
+  const designOutdoor = take.number(askOnce(context, site, 'outdoorDesign'))
   return { supply, return: back, room, balance: room, designOutdoor, exponent }
 }

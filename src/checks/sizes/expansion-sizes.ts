@@ -14,10 +14,11 @@ import {
 import { si } from '../../units/index.js'
 import { staticPressure } from '../static-pressure.js'
 import { chain, stated } from './chain.js'
-import { askOnce, boundLine, sizeLine, type SizeLine, type Taking } from './size-line.js'
+import { boundLine, sizeLine, type SizeLine, type Taking } from './size-line.js'
 import { systemFluid } from './system-fluid.js'
 import { systemWater } from './system-water.js'
 import { belowRelief, coldFill, reliefSetting, setFill, swelling, tankPressures, wantedAtTop } from './tank-inputs.js'
+import { askOnce } from '../ask-once.js'
 
 const tenGallons = si('volume', '10 gal')
 const filling = si('temperature', '50 F')
@@ -91,7 +92,7 @@ function tankLines(context: Context, tank: Thing): readonly SizeLine[] {
         liftTemperature({
           systemVolume,
           fluid: systemFluid(context, take),
-          cold: take.number(askOnce(context, heatingFluid.name, 'fillTemperature')),
+          cold: take.number(askOnce(context, heatingFluid, 'fillTemperature')),
           tank: { ...fitted(context, take, tank), highest: reliefSetting(context, take) },
         }),
       ),

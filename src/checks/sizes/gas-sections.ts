@@ -3,8 +3,8 @@ import { fuelBurner, gasMeter, line, type Thing } from '../../model/index.js'
 import type { PipedSection } from '../../sizing/index.js'
 import { pipeSize } from '../../tables/index.js'
 import type { Taking } from './size-line.js'
-import { boreOf } from './system-water.js'
 import { isInFamily } from '../of-kind.js'
+import { listedPipe } from '../listed-pipe.js'
 
 /** A section with the appliances that stand on it. */
 export interface GasLine {
@@ -76,7 +76,7 @@ function sectionOf(context: Context, take: Taking, thing: Thing, after: string |
 function boreOfLine({ ask }: Context, take: Taking, thing: Thing): PipedSection['bore'] {
   const type = take.word(ask('pipe.type', thing))
   if (type === 'csst') return { ehd: take.number(ask('pipe.ehd', thing)) }
-  const name = boreOf(type)
+  const name = listedPipe(type)
   const size = take.number(ask('pipe.size', thing))
   return { insideDiameter: (name === undefined ? undefined : pipeSize(name, size)?.inside) ?? NaN }
 }

@@ -12,13 +12,14 @@ import {
 import { gasFlow, gasTable } from '../../tables/index.js'
 import { addedUp, chain, stated } from './chain.js'
 import { gasLines, type GasLine } from './gas-sections.js'
-import { askOnce, sizeLine, type SizeLine, type Taking } from './size-line.js'
+import { sizeLine, type SizeLine, type Taking } from './size-line.js'
+import { askOnce } from '../ask-once.js'
 
 /** Gas that the house burns, what pressure is left at each appliance with all firing, and the smallest pipe by the table. */
 export function gasSizes(context: Context): readonly SizeLine[] {
   const { ask, listed } = context
   const burners = listed(fuelBurner).things
-  const value = askOnce(context, fuel.name, 'heatingValue')
+  const value = askOnce(context, fuel, 'heatingValue')
   const drawn = drawnLines(context)
   return [
     ...burners.map((one) =>
@@ -64,7 +65,7 @@ function drawnLines(context: Context): readonly GasLine[] {
 
 /** Pressure at the end of a drawn gas line with everything on. */
 export function pressureAt(context: Context, take: Taking, id: string): Sizing {
-  const delivery = take.number(askOnce(context, fuel.name, 'deliveryPressure'))
+  const delivery = take.number(askOnce(context, fuel, 'deliveryPressure'))
   const pressures = solved(context, take, delivery)
   if (!pressures.ok) return cannotSize(pressures.why)
   const end = pressures.ends.find((one) => one.id === id)?.pressure ?? cannotSize(`The line ${id} has no end.`)
@@ -72,11 +73,11 @@ export function pressureAt(context: Context, take: Taking, id: string): Sizing {
 }
 
 function solved(context: Context, take: Taking, delivery: number): GasPressures {
-  const atmosphere = atmosphericPressure(take.number(askOnce(context, site.name, 'altitude')))
+  const atmosphere = atmosphericPressure(take.number(askOnce(context, site, 'altitude')))
   return gasPressures({
     sections: gasLines(context, take).map(({ section }) => section),
     gas: gasFlow(gasOf(context, take)),
-    heatingValue: take.number(askOnce(context, fuel.name, 'heatingValue')),
+    heatingValue: take.number(askOnce(context, fuel, 'heatingValue')),
     delivery,
     atmosphere: atmosphere.sized ? atmosphere.value : NaN,
   })
@@ -88,7 +89,7 @@ function tableSizeOf(context: Context, take: Taking, id: string): Sizing {
   const tree = sizeGasTree({
     sections: gasLines(context, take).map(({ section }) => section),
     table: gasTable('steel-natural-gas-half-inch'),
-    heatingValue: take.number(askOnce(context, fuel.name, 'heatingValue')),
+    heatingValue: take.number(askOnce(context, fuel, 'heatingValue')),
     method: 'longest-length',
   })
   if (!tree.ok) return cannotSize(tree.why)
@@ -96,5 +97,5 @@ function tableSizeOf(context: Context, take: Taking, id: string): Sizing {
 }
 
 function gasOf(context: Context, take: Taking): 'natural-gas' | 'propane' {
-  return take.word(askOnce(context, fuel.name, 'type')) === 'propane' ? 'propane' : 'natural-gas'
+  return take.word(askOnce(context, fuel, 'type')) === 'propane' ? 'propane' : 'natural-gas'
 }

@@ -11,7 +11,8 @@ import {
   type Sizing,
 } from '../../sizing/index.js'
 import { chain } from './chain.js'
-import { askOnce, sizeLine, type SizeLine, type Taking } from './size-line.js'
+import { sizeLine, type SizeLine, type Taking } from './size-line.js'
+import { askOnce } from '../ask-once.js'
 
 /** Hot water that each tank gives, what the fixtures ask, and the expansion tank of its cold side. */
 export function hotWaterSizes(context: Context): readonly SizeLine[] {
@@ -22,7 +23,7 @@ export function hotWaterSizes(context: Context): readonly SizeLine[] {
 function linesOf(context: Context, tank: Thing): readonly SizeLine[] {
   const of = tank.id
   const { ask } = context
-  const cold = askOnce(context, water.name, 'coldest')
+  const cold = askOnce(context, water, 'coldest')
   const number = (take: Taking, field: string): number => take.number(ask(field, tank))
   return [
     sizeLine({ name: 'hot part at the mixing valve', of }, 'fraction', (take) =>
@@ -55,7 +56,7 @@ export function firstHourOf(context: Context, take: Taking, tank: Thing): Sizing
     volume: number('volume'),
     usable: number('usableFraction'),
     stored: number('storedTemperature'),
-    cold: take.number(askOnce(context, water.name, 'coldest')),
+    cold: take.number(askOnce(context, water, 'coldest')),
     delivered: delivered(context, take),
     heatRate: heatIntoTank(context, take, tank),
   })
@@ -63,13 +64,13 @@ export function firstHourOf(context: Context, take: Taking, tank: Thing): Sizing
 
 function potable(context: Context, take: Taking, tank: Thing): Sizing {
   const { ask } = context
-  return chain(atmosphericPressure(take.number(askOnce(context, site.name, 'altitude'))), (atmosphere) =>
+  return chain(atmosphericPressure(take.number(askOnce(context, site, 'altitude'))), (atmosphere) =>
     potableTank({
       stored: take.number(ask('volume', tank)),
-      cold: take.number(askOnce(context, water.name, 'coldest')),
+      cold: take.number(askOnce(context, water, 'coldest')),
       hot: take.number(ask('storedTemperature', tank)),
-      supply: take.number(askOnce(context, water.name, 'staticPressure')),
-      highest: take.number(askOnce(context, water.name, 'highestPressure')),
+      supply: take.number(askOnce(context, water, 'staticPressure')),
+      highest: take.number(askOnce(context, water, 'highestPressure')),
       atmosphere,
     }),
   )
@@ -102,7 +103,7 @@ function demandLines(context: Context): readonly SizeLine[] {
           volume: take.number(ask('draw', one)),
           temperature: take.number(ask('hotWater', one)),
         })),
-        cold: take.number(askOnce(context, water.name, 'coldest')),
+        cold: take.number(askOnce(context, water, 'coldest')),
         delivered: delivered(context, take),
       }),
     ),

@@ -3,13 +3,14 @@ import { building, zone } from '../../model/index.js'
 import { outputAtRatio, outputOverLoad, type Sizing } from '../../sizing/index.js'
 import { boilerOutput } from '../heat-load.js'
 import { addedUp, chain, over } from './chain.js'
-import { askOnce, sizeLine, type SizeLine, type Taking } from './size-line.js'
+import { sizeLine, type SizeLine, type Taking } from './size-line.js'
+import { askOnce } from '../ask-once.js'
 
 /** Heat that the house needs, zone by zone, and how the boilers stand to it. */
 export function loadSizes(context: Context): readonly SizeLine[] {
   const { ask } = context
-  const area = askOnce(context, building.name, 'heatedArea')
-  const loss = askOnce(context, building.name, 'heatLoss')
+  const area = askOnce(context, building, 'heatedArea')
+  const loss = askOnce(context, building, 'heatLoss')
   return [
     sizeLine({ name: 'design load of all zones' }, 'heatRate', (take) => zoneLoads(context, take)),
     sizeLine({ name: 'load of a floor area' }, 'heatFlux', (take) =>

@@ -1,4 +1,4 @@
-import { unknown, type Answer, type Context, type Listing, type Missing } from '../../facts/index.js'
+import type { Answer, Listing, Missing } from '../../facts/index.js'
 import type { Sizing, Step } from '../../sizing/index.js'
 import type { QuantityName } from '../../units/index.js'
 
@@ -83,12 +83,6 @@ export function toldLine(head: SizeHead, tell: (take: Taking) => string): SizeLi
   const { take, missing } = openTaking()
   const text = tell(take)
   return missing.length > 0 ? { ...head, state: 'open', missing: unique(missing) } : { ...head, state: 'told', text }
-}
-
-/** A question to one of the sections that a document has once. */
-export function askOnce({ find, ask }: Context, section: string, fact: string): Answer {
-  const thing = find(section)
-  return thing === undefined ? unknown({ missing: [{ subject: section, fact }] }) : ask(fact, thing)
 }
 
 const assumption = 'a value that the document only assumes'

@@ -1,8 +1,9 @@
 import type { Context } from '../../facts/index.js'
 import { boiler, bufferTank, castIronRadiator, emitter, indirectTank, line, type Thing } from '../../model/index.js'
 import { estimatedPart, pipeVolume, systemVolume, type FilledPart, type SystemVolume } from '../../sizing/index.js'
-import { pipeSize, type PipeName } from '../../tables/index.js'
+import { pipeSize } from '../../tables/index.js'
 import type { Taking } from './size-line.js'
+import { listedPipe } from '../listed-pipe.js'
 
 /** Whether old radiators of which no figure is known count by their EDR. A verdict never rests on that. */
 export interface WaterWords {
@@ -38,29 +39,9 @@ function emitterWater({ ask }: Context, take: Taking, thing: Thing, { estimates 
 function pipeWater({ ask }: Context, take: Taking, thing: Thing): FilledPart {
   const length = take.number(ask('pipe.length', thing))
   if (length === 0) return exact(thing.id, 0)
-  const name = boreOf(take.word(ask('pipe.type', thing)))
+  const name = listedPipe(take.word(ask('pipe.type', thing)))
   const size = take.number(ask('pipe.size', thing))
   const inside = name === undefined ? undefined : pipeSize(name, size)?.inside
   const volume = pipeVolume({ insideDiameter: inside ?? NaN, length })
   return exact(thing.id, volume.sized ? volume.value : NaN)
-}
-
-/** The table that lists the bores of a pipe as a document names it. */
-export function boreOf(type: string): PipeName | undefined {
-  switch (type) {
-    case 'copper-K':
-    case 'copper-L':
-    case 'copper-M':
-      return type
-    case 'steel':
-    case 'galvanized-steel':
-      return 'steel-40'
-    case 'stainless':
-      return 'stainless-40S'
-    case 'pex':
-    case 'pex-barrier':
-      return 'pex'
-    default:
-      return undefined
-  }
 }

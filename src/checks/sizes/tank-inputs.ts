@@ -12,8 +12,9 @@ import {
 import { si } from '../../units/index.js'
 import { lowestReliefSetting } from '../lowest-relief-setting.js'
 import { staticPressure } from '../static-pressure.js'
-import { askOnce, type Taking } from './size-line.js'
+import { type Taking } from './size-line.js'
 import { systemFluid } from './system-fluid.js'
+import { askOnce } from '../ask-once.js'
 
 /** Wanted at the highest emitter; common practice. */
 export const wantedAtTop = si('pressure', '4 psi')
@@ -23,15 +24,15 @@ const psi = si('pressure', '1 psi')
 export function swelling(context: Context, take: Taking): Sizing {
   return fluidExpansion({
     fluid: systemFluid(context, take),
-    cold: take.number(askOnce(context, heatingFluid.name, 'fillTemperature')),
-    hot: take.number(askOnce(context, heatingFluid.name, 'highestMean')),
+    cold: take.number(askOnce(context, heatingFluid, 'fillTemperature')),
+    hot: take.number(askOnce(context, heatingFluid, 'highestMean')),
   })
 }
 
 /** Between which pressures the tank works, at this altitude. */
 export function tankPressures(context: Context, take: Taking): TankPressures {
-  const warmest = take.number(askOnce(context, heatingFluid.name, 'highestMean'))
-  const atmosphere = atmosphericPressure(take.number(askOnce(context, site.name, 'altitude')))
+  const warmest = take.number(askOnce(context, heatingFluid, 'highestMean'))
+  const atmosphere = atmosphericPressure(take.number(askOnce(context, site, 'altitude')))
   return {
     fill: coldFill(context, take),
     highest: belowRelief(reliefSetting(context, take), warmest),
