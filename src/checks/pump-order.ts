@@ -47,8 +47,7 @@ function pumpsFrom({ network, ask }: Context, joint: Thing, direction: Direction
   const isTarget = (thing: Thing): Told => {
     if (!isPump(thing)) return endsCircuit(thing)
     const serves = ask('serves', thing)
-    if (serves.state === 'word') return serves.word !== 'boiler'
-    return direction === 'downstream' || { subject: thing.id, fact: 'serves' }
+    return serves.state === 'word' ? serves.word !== 'boiler' : { subject: thing.id, fact: 'serves' }
   }
   return firstMet(network, { component: joint.id, medium: 'heatingWater' }, direction, { isTarget })
 }
