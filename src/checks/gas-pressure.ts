@@ -3,7 +3,7 @@ import { fuel, gasAppliance } from '../model/index.js'
 import { cannotSize, type Sizing } from '../sizing/index.js'
 import { sizedFact } from './sized-fact.js'
 import { chain, stated } from './sizes/chain.js'
-import { gasLines } from './sizes/gas-sections.js'
+import { gasLines, gasSections } from './sizes/gas-sections.js'
 import { pressureAt } from './sizes/gas-sizes.js'
 import { type Taking } from './sizes/size-line.js'
 import { askOnce } from './ask-once.js'
@@ -26,8 +26,13 @@ export const pressureLost = sizedFact('pressureLost', {
 })
 
 function left(context: Context, take: Taking): Sizing {
-  const own = gasLines(context, take).find(({ appliances }) => appliances.includes(context.subject.id))
-  return own === undefined
-    ? cannotSize(`No drawn gas line leads from the meter to ${context.subject.id}.`)
-    : pressureAt(context, take, own.section.id)
+  const { id } = context.subject
+  const own = gasLines(context).find(({ burners }) => burners.some((one) => one.id === id))
+  return own === undefined ? noLine(context, take, id) : pressureAt(context, take, own.thing.id)
+}
+
+/** While lines may be missing, so may be the one that leads there. */
+function noLine(context: Context, take: Taking, id: string): Sizing {
+  gasSections(context, take)
+  return cannotSize(`No drawn gas line leads from the meter to ${id}.`)
 }

@@ -1,16 +1,15 @@
 import { Option, type Command } from 'commander'
-import { ruleLines, rulesSheet, sheetMarkdown, sheetText, topicOf, type RuleLine } from '../printing/index.js'
+import { ruleLines, rulesSheet, topicOf, type RuleLine } from '../printing/index.js'
 import { nearestName } from '../units/index.js'
 import { CouldNotRun } from './could-not-run.js'
 import { exitCodes, type ExitCode } from './exit-codes.js'
 import { loadRulebook } from './load-rulebook.js'
+import { printSheet, sheetFormats, type SheetFormat } from './print-sheet.js'
 import { addOpeningOptions, oneOfThese, toOpen, type OpeningWords } from './shared-options.js'
-import { pageFor, type CommandLineIo } from './terminal.js'
-
-const formats = ['text', 'markdown', 'json'] as const
+import type { CommandLineIo } from './terminal.js'
 
 interface RulesWords extends OpeningWords {
-  readonly format: (typeof formats)[number]
+  readonly format: SheetFormat
   readonly topic?: string
 }
 
@@ -19,9 +18,9 @@ export function addRulesCommand(program: Command, io: CommandLineIo, finish: (co
   addOpeningOptions(program.command('rules').description('list the rules with severity, subject and phase'))
     .option('--topic <topic>', 'only rules of one topic, such as relief')
     .addOption(
-      new Option('--format <format>', `how to print: ${formats.join(', ')}`)
-        .default(formats[0])
-        .argParser(oneOfThese(formats)),
+      new Option('--format <format>', `how to print: ${sheetFormats.join(', ')}`)
+        .default(sheetFormats[0])
+        .argParser(oneOfThese(sheetFormats)),
     )
     .addHelpText('after', examples)
     .action(async (words: RulesWords) => {
@@ -39,7 +38,7 @@ async function list(words: RulesWords, io: CommandLineIo): Promise<ExitCode> {
   const { rulebook } = await loadRulebook(toOpen(words))
   const lines = ruleLines(rulebook.rules)
   const wanted = words.topic === undefined ? lines : ofTopic(words.topic, lines)
-  io.out(print(wanted, words, io))
+  io.out(printSheet({ sheet: rulesSheet(wanted), data: wanted }, words.format, io))
   return exitCodes.clear
 }
 
@@ -57,21 +56,4 @@ function ofTopic(topic: string, lines: readonly RuleLine[]): readonly RuleLine[]
       ...(nearest === undefined ? {} : { nearest }),
     },
   ])
-}
-
-function print(lines: readonly RuleLine[], { format }: RulesWords, io: CommandLineIo): string {
-  switch (format) {
-    case 'text':
-      return sheetText(rulesSheet(lines), pageFor(io))
-    case 'markdown':
-      return sheetMarkdown(rulesSheet(lines))
-    case 'json':
-      return `${JSON.stringify(lines, null, 2)}\n`
-    default:
-      return neverFormat(format)
-  }
-}
-
-function neverFormat(format: never): never {
-  throw new TypeError(`no such format: ${String(format)}`)
 }

@@ -1,19 +1,17 @@
-import { InvalidArgumentError, Option, type Command } from 'commander'
-import { sizeTopics, type SizeTopic, type Sizes } from '../checks/index.js'
-import { sheetMarkdown, sheetText, sizesSheet } from '../printing/index.js'
+import { Option, type Command } from 'commander'
+import { sizeTopics, type SizeTopic } from '../checks/index.js'
+import { sizesSheet } from '../printing/index.js'
 import { sizesFrom } from '../size-installation.js'
-import { nearestName } from '../units/index.js'
 import { tellNotes } from './check-command.js'
 import { exitCodes, type ExitCode } from './exit-codes.js'
 import { loadDocument, prepareDocument } from './load-document.js'
 import { loadRulebook } from './load-rulebook.js'
+import { printSheet, sheetFormats, type SheetFormat } from './print-sheet.js'
 import { addDocumentOptions, oneOfThese, toOpen, type DocumentWords } from './shared-options.js'
-import { pageFor, type CommandLineIo } from './terminal.js'
-
-const formats = ['text', 'markdown', 'json'] as const
+import type { CommandLineIo } from './terminal.js'
 
 interface SizeWords extends DocumentWords {
-  readonly format: (typeof formats)[number]
+  readonly format: SheetFormat
   readonly only?: readonly SizeTopic[]
 }
 
@@ -27,9 +25,9 @@ export function addSizeCommand(program: Command, io: CommandLineIo, finish: (cod
   )
     .addOption(new Option('--only <topics>', `topics, with commas: ${sizeTopics.join(', ')}`).argParser(readTopics))
     .addOption(
-      new Option('--format <format>', `how to print: ${formats.join(', ')}`)
-        .default(formats[0])
-        .argParser(oneOfThese(formats)),
+      new Option('--format <format>', `how to print: ${sheetFormats.join(', ')}`)
+        .default(sheetFormats[0])
+        .argParser(oneOfThese(sheetFormats)),
     )
     .addHelpText('after', examples)
     .action(async (file: string, words: SizeWords) => {
@@ -44,37 +42,17 @@ Examples:
   $ hydronic-rulebook size house.yaml --format json`
 
 function readTopics(text: string): readonly SizeTopic[] {
-  return text.split(',').map((word) => {
-    const found = sizeTopics.find((topic) => topic === word.trim())
-    if (found !== undefined) return found
-    const nearest = nearestName(word.trim(), sizeTopics)
-    const hint = nearest === undefined ? '' : ` Did you mean "${nearest}"?`
-    throw new InvalidArgumentError(`Topics are ${sizeTopics.join(', ')}.${hint}`)
-  })
+  return text.split(',').map((word) => readTopic(word.trim()))
 }
+
+const readTopic = oneOfThese(sizeTopics)
 
 async function size(file: string, words: SizeWords, io: CommandLineIo): Promise<ExitCode> {
   const document = loadDocument(file)
   const loaded = await loadRulebook(toOpen(words, document))
   const { facts } = prepareDocument(document, loaded.rulebook, { equipment: loaded.equipment })
-  io.out(print(sizesFrom(facts, words), words, io))
+  const sizes = sizesFrom(facts, words)
+  io.out(printSheet({ sheet: sizesSheet(sizes), data: sizes }, words.format, io))
   tellNotes(loaded, words.format === 'text', io)
   return exitCodes.clear
-}
-
-function print(sizes: Sizes, { format }: SizeWords, io: CommandLineIo): string {
-  switch (format) {
-    case 'text':
-      return sheetText(sizesSheet(sizes), pageFor(io))
-    case 'markdown':
-      return sheetMarkdown(sizesSheet(sizes))
-    case 'json':
-      return `${JSON.stringify(sizes, null, 2)}\n`
-    default:
-      return neverFormat(format)
-  }
-}
-
-function neverFormat(format: never): never {
-  throw new TypeError(`no such format: ${String(format)}`)
 }

@@ -59,7 +59,11 @@ function boundsOf({ low, high, quantity }: SizeLine & { readonly state: 'bounded
 }
 
 function missingRow(missing: readonly Missing[]): Row {
-  return { label: 'To know', text: missing.map(({ subject, fact }) => `${subject}.${fact}`).join(', ') }
+  return { label: 'To know', text: addressesOf(missing) }
+}
+
+function addressesOf(missing: readonly Missing[]): string {
+  return missing.map(({ subject, fact }) => `${subject}.${fact}`).join(', ')
 }
 
 function rowsOf({ working, assumed, valid }: SizedLine, units: UnitSystem): readonly Row[] {
@@ -75,8 +79,7 @@ function rowsOf({ working, assumed, valid }: SizedLine, units: UnitSystem): read
 function openItem(lines: readonly SizeLine[]): Item {
   const waiting = new Map<string, string[]>()
   for (const line of lines) {
-    const missing =
-      line.state === 'open' ? line.missing.map(({ subject, fact }) => `${subject}.${fact}`).join(', ') : ''
+    const missing = line.state === 'open' ? addressesOf(line.missing) : ''
     waiting.set(missing, [
       ...(waiting.get(missing) ?? []),
       line.of === undefined ? line.name : `${line.name} (${line.of})`,

@@ -1,8 +1,7 @@
-import { fact, unknown, type Context } from '../../facts/index.js'
-import { boiler, installation, line, quantity, type Thing } from '../../model/index.js'
+import { boundsOf, fact, largestOf, unknown } from '../../facts/index.js'
+import { boiler, installation, line, quantity } from '../../model/index.js'
 import { printQuantity } from '../../units/index.js'
-import { hydraulicsOf } from './hydraulics-of.js'
-import { overStates, type SolvedState } from './over-states.js'
+import { countOfStates, overStates } from './over-states.js'
 
 /** Least water flow through the boiler in any declared state in which a pump runs. */
 export const leastFlow = fact('leastFlow', {
@@ -36,22 +35,12 @@ export const velocity = fact('velocity', {
 export const highestVelocity = fact('highestVelocity', {
   of: installation,
   type: quantity('velocity'),
-  read: (context) => {
-    const lines = context.listed(line).things.filter(({ medium }) => medium === 'heatingWater')
-    const fastest = (state: SolvedState): number => Math.max(0, ...lines.map(({ id }) => state.velocityIn(id) ?? 0))
-    const answer = overStates(context, {
-      value: fastest,
-      choose: (values) => Math.max(...values),
-      bound: (value) => [value, Infinity],
-      print: (value) => printQuantity(value, 'velocity', context.installation.units),
-    })
-    return { ...answer, witness: [...(answer.witness ?? []), ...fastestLine(context, lines)] }
+  read: ({ ask, listed }) => {
+    const lines = listed(line).things.filter(({ medium }) => medium === 'heatingWater')
+    const speeds = lines.map((one) => ({ id: one.id, speed: ask(velocity, one) }))
+    const [fastest] = speeds.toSorted((one, other) => boundsOf(other.speed).low - boundsOf(one.speed).low)
+    if (fastest === undefined) return unknown({ missing: [countOfStates] })
+    const witness = [...(fastest.speed.witness ?? []), `fastest in ${fastest.id}`]
+    return { ...largestOf(speeds.map(({ speed }) => speed)), witness }
   },
 })
-
-function fastestLine(context: Context, lines: readonly Thing[]): readonly string[] {
-  const solved = hydraulicsOf(context).states.flatMap((state) => (state.solved ? [state] : []))
-  const speedOf = ({ id }: Thing): number => Math.max(0, ...solved.map(({ velocityIn }) => velocityIn(id) ?? 0))
-  const [first] = lines.toSorted((one, other) => speedOf(other) - speedOf(one))
-  return first === undefined || solved.length === 0 ? [] : [`fastest in ${first.id}`]
-}

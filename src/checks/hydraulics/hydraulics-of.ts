@@ -2,7 +2,7 @@ import type { Context } from '../../facts/index.js'
 import { state as stateKind, type Thing } from '../../model/index.js'
 import type { Network } from '../../network/index.js'
 import { circulating } from './circulating.js'
-import { heatingPassages } from './heating-passages.js'
+import { heatingPassages, type HeatingPassage } from './heating-passages.js'
 import { stateFlows, type StateFlows } from './state-flows.js'
 
 /** The flows of a heating system in each of its declared states. */
@@ -10,6 +10,9 @@ export interface Hydraulics {
   readonly states: readonly StateFlows[]
   /** There may be states that are not declared. */
   readonly more: boolean
+  /** Everything drawn of the heating water, and what of it water runs round in. */
+  readonly passages: readonly HeatingPassage[]
+  readonly circuits: readonly HeatingPassage[]
 }
 
 /**
@@ -31,7 +34,9 @@ const solved = new WeakMap<Network, Hydraulics>()
 
 function solve(context: Context): Hydraulics {
   const { passages, openEnds } = heatingPassages(context.network)
-  const drawn = { passages: circulating(passages), openEnds }
+  const circuits = circulating(passages)
+  const drawn = { passages: circuits, openEnds }
   const { things, more } = context.listed(stateKind)
-  return { states: things.map((state: Thing) => stateFlows(state, drawn, context)), more: more > 0 }
+  const states = things.map((state: Thing) => stateFlows(state, drawn, context))
+  return { states, more: more > 0, passages, circuits }
 }

@@ -13,7 +13,7 @@ import { tankJunction } from './tank-junction.js'
 export const suctionPressure = fact('suctionPressure', { of: circulator, type: quantity('pressure'), read })
 
 function read(context: Context): Answer {
-  const { ask, subject, listed, installation, network } = context
+  const { ask, subject, listed, installation } = context
   const tanks = listed(expansionTank)
   const fills = listed(fillDevice)
   const [tank, fill] = [tanks.things[0], fills.things[0]]
@@ -24,8 +24,9 @@ function read(context: Context): Answer {
     ...pressure.missing,
   ]
   if (missing.length > 0 || tank === undefined || pressure.state !== 'number') return unknown({ missing })
-  const junction = tankJunction(network, tank.id)
-  if (junction === undefined && hydraulicsOf(context).states.some(({ solved }) => solved))
+  const hydraulics = hydraulicsOf(context)
+  const junction = tankJunction(hydraulics, tank.id)
+  if (junction === undefined && hydraulics.states.some(({ solved }) => solved))
     return unknown({ missing: [{ subject: tank.id, fact: 'system' }] })
   return overStates(context, {
     value: ({ solution: { heads }, density }) => {

@@ -1,11 +1,8 @@
-import type { Network } from '../../network/index.js'
-import { circulating } from './circulating.js'
-import { heatingPassages } from './heating-passages.js'
+import type { Hydraulics } from './hydraulics-of.js'
 
 /** The port where the branch of an expansion tank meets water that circulates; undefined where none is drawn. */
-export function tankJunction(network: Network, tank: string): string | undefined {
-  const { passages } = heatingPassages(network)
-  const flowing = new Set(circulating(passages).flatMap(({ from, to }) => [from, to]))
+export function tankJunction({ passages, circuits }: Hydraulics, tank: string): string | undefined {
+  const flowing = new Set(circuits.flatMap(({ from, to }) => [from, to]))
   const next = new Map<string, string[]>()
   for (const { from, to } of passages) {
     next.set(from, (next.get(from) ?? []).concat(to))

@@ -6,27 +6,37 @@ import type { Taking } from './size-line.js'
 import { isInFamily } from '../of-kind.js'
 import { listedPipe } from '../listed-pipe.js'
 
-/** A section with the appliances that stand on it. */
+/** A gas line as it is drawn: what comes before it, seen from the meter, and the appliances that stand on it. */
 export interface GasLine {
-  readonly section: PipedSection
-  readonly appliances: readonly string[]
+  readonly thing: Thing
+  /** Id of the line that feeds it. */
+  readonly after: string | undefined
+  readonly burners: readonly Thing[]
+}
+
+/** The drawn gas lines, from the meter on. */
+export function gasLines({ listed, find }: Context): readonly GasLine[] {
+  const lines = listed(line).things.filter(({ medium }) => medium === 'gas')
+  const meters = listed(gasMeter).things.map(({ id }) => id)
+  return reachedFrom(meters, lines).map(({ thing, after }) => ({
+    thing,
+    after,
+    burners: componentsOf(thing)
+      .flatMap((id) => find(id) ?? [])
+      .filter((one) => isInFamily(one, fuelBurner)),
+  }))
 }
 
 /**
- * Gas lines as sections, from the meter on. A line that runs on through a tee counts with the load of all behind it over its
- * whole length, which is the careful side.
+ * Gas lines as sections, where all are listed. A line that runs on through a tee counts with the load of all behind it over
+ * its whole length, which is the careful side.
  */
-export function gasLines(context: Context, take: Taking): readonly GasLine[] {
-  const { listed } = context
-  const lines = take.all(line.name, listed(line)).filter(({ medium }) => medium === 'gas')
-  const meters = take.all(gasMeter.name, listed(gasMeter)).map(({ id }) => id)
-  return reachedFrom(meters, lines).map(({ thing, after }) => sectionOf(context, take, thing, after))
+export function gasSections(context: Context, take: Taking): readonly PipedSection[] {
+  for (const kind of [line, gasMeter]) take.all(kind.name, context.listed(kind))
+  return gasLines(context).map((drawn) => sectionOf(context, take, drawn))
 }
 
-interface Reached {
-  readonly thing: Thing
-  readonly after: string | undefined
-}
+type Reached = Omit<GasLine, 'burners'>
 
 /** Walks from the meter outwards: every line comes after the line that met it first. */
 function reachedFrom(meters: readonly string[], lines: readonly Thing[]): readonly Reached[] {
@@ -58,19 +68,15 @@ function componentsOf({ path }: Thing): readonly string[] {
   return (path ?? []).flatMap((item) => (item.type === 'unknown' ? [] : [item.component]))
 }
 
-function sectionOf(context: Context, take: Taking, thing: Thing, after: string | undefined): GasLine {
-  const { ask, find } = context
-  const burners = componentsOf(thing)
-    .flatMap((id) => find(id) ?? [])
-    .filter((thing) => isInFamily(thing, fuelBurner))
-  const section: PipedSection = {
+function sectionOf(context: Context, take: Taking, { thing, after, burners }: GasLine): PipedSection {
+  const { ask } = context
+  return {
     id: thing.id,
     ...(after === undefined ? {} : { after }),
     length: take.number(ask('pipe.length', thing)),
     input: burners.reduce((sum, one) => sum + take.number(ask('input', one)), 0),
     bore: boreOfLine(context, take, thing),
   }
-  return { section, appliances: burners.map(({ id }) => id) }
 }
 
 function boreOfLine({ ask }: Context, take: Taking, thing: Thing): PipedSection['bore'] {

@@ -11,7 +11,7 @@ import {
 } from '../../sizing/index.js'
 import { gasFlow, gasTable } from '../../tables/index.js'
 import { addedUp, chain, stated } from './chain.js'
-import { gasLines, type GasLine } from './gas-sections.js'
+import { gasLines, gasSections } from './gas-sections.js'
 import { sizeLine, type SizeLine, type Taking } from './size-line.js'
 import { askOnce } from '../ask-once.js'
 
@@ -20,7 +20,7 @@ export function gasSizes(context: Context): readonly SizeLine[] {
   const { ask, listed } = context
   const burners = listed(fuelBurner).things
   const value = askOnce(context, fuel, 'heatingValue')
-  const drawn = drawnLines(context)
+  const drawn = gasLines(context)
   return [
     ...burners.map((one) =>
       sizeLine({ name: 'gas that it burns', of: one.id, in: 'cfh' }, 'volumeFlow', (take) =>
@@ -37,30 +37,19 @@ export function gasSizes(context: Context): readonly SizeLine[] {
         gasDemand({ input, heatingValue: take.number(value) }),
       )
     }),
-    ...drawn.flatMap(({ section, appliances }) =>
-      appliances.map((id) =>
+    ...drawn.flatMap(({ thing, burners }) =>
+      burners.map(({ id }) =>
         sizeLine({ name: 'pressure left with everything on', of: id, in: 'in wc' }, 'pressure', (take) =>
-          pressureAt(context, take, section.id),
+          pressureAt(context, take, thing.id),
         ),
       ),
     ),
-    ...drawn.map(({ section }) =>
-      sizeLine({ name: 'smallest steel pipe by the longest length', of: section.id }, 'nominalSize', (take) =>
-        tableSizeOf(context, take, section.id),
+    ...drawn.map(({ thing }) =>
+      sizeLine({ name: 'smallest steel pipe by the longest length', of: thing.id }, 'nominalSize', (take) =>
+        tableSizeOf(context, take, thing.id),
       ),
     ),
   ]
-}
-
-/** The lines as drawn, for naming them: numbers are taken where they are used. */
-function drawnLines(context: Context): readonly GasLine[] {
-  const all: Taking = {
-    number: () => NaN,
-    word: () => '',
-    list: () => [],
-    all: (_, { things }) => things,
-  }
-  return gasLines(context, all)
 }
 
 /** Pressure at the end of a drawn gas line with everything on. */
@@ -75,7 +64,7 @@ export function pressureAt(context: Context, take: Taking, id: string): Sizing {
 function solved(context: Context, take: Taking, delivery: number): GasPressures {
   const atmosphere = atmosphericPressure(take.number(askOnce(context, site, 'altitude')))
   return gasPressures({
-    sections: gasLines(context, take).map(({ section }) => section),
+    sections: gasSections(context, take),
     gas: gasFlow(gasOf(context, take)),
     heatingValue: take.number(askOnce(context, fuel, 'heatingValue')),
     delivery,
@@ -87,7 +76,7 @@ function solved(context: Context, take: Taking, delivery: number): GasPressures 
 function tableSizeOf(context: Context, take: Taking, id: string): Sizing {
   if (gasOf(context, take) !== 'natural-gas') return cannotSize('The table used here is for natural gas.')
   const tree = sizeGasTree({
-    sections: gasLines(context, take).map(({ section }) => section),
+    sections: gasSections(context, take),
     table: gasTable('steel-natural-gas-half-inch'),
     heatingValue: take.number(askOnce(context, fuel, 'heatingValue')),
     method: 'longest-length',
