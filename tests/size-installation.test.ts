@@ -239,3 +239,13 @@ describe('what is not known', () => {
       expect(line).toMatchObject({ missing: [{ subject: 'heatingFluid', fact: 'highestMean' }] })
   })
 })
+
+describe('a fuel that is no gas', () => {
+  it('has no gas pressure, and says so', () => {
+    const gas = sizesWith([{ set: 'fuel.type', to: 'oil' }]).topics.find(({ topic }) => topic === 'gas')?.lines ?? []
+    expect(gas.find(({ name, of }) => of === 'B1' && name.startsWith('pressure left'))).toMatchObject({
+      state: 'impossible',
+      why: 'The house is supplied with a fuel that is no gas.',
+    })
+  })
+})

@@ -9,7 +9,7 @@ import {
   type GasPressures,
   type Sizing,
 } from '../../sizing/index.js'
-import { gasFlow, gasTable } from '../../tables/index.js'
+import { gasFlow, gasTable, type PipedGas } from '../../tables/index.js'
 import { addedUp, chain, stated } from './chain.js'
 import { gasLines, gasSections } from './gas-sections.js'
 import { sizeLine, type SizeLine, type Taking } from './size-line.js'
@@ -55,17 +55,24 @@ export function gasSizes(context: Context): readonly SizeLine[] {
 /** Pressure at the end of a drawn gas line with everything on. */
 export function pressureAt(context: Context, take: Taking, id: string): Sizing {
   const delivery = take.number(askOnce(context, fuel, 'deliveryPressure'))
-  const pressures = solved(context, take, delivery)
+  const gas = gasOf(context, take)
+  if (gas === undefined) return cannotSize('The house is supplied with a fuel that is no gas.')
+  const pressures = solved(context, take, { delivery, gas })
   if (!pressures.ok) return cannotSize(pressures.why)
   const end = pressures.ends.find((one) => one.id === id)?.pressure ?? cannotSize(`The line ${id} has no end.`)
   return chain(stated('pressure behind the meter', delivery, 'Pa'), () => end)
 }
 
-function solved(context: Context, take: Taking, delivery: number): GasPressures {
+interface Supplied {
+  readonly delivery: number
+  readonly gas: PipedGas
+}
+
+function solved(context: Context, take: Taking, { delivery, gas }: Supplied): GasPressures {
   const atmosphere = atmosphericPressure(take.number(askOnce(context, site, 'altitude')))
   return gasPressures({
     sections: gasSections(context, take),
-    gas: gasFlow(gasOf(context, take)),
+    gas: gasFlow(gas),
     heatingValue: take.number(askOnce(context, fuel, 'heatingValue')),
     delivery,
     atmosphere: atmosphere.sized ? atmosphere.value : NaN,
@@ -85,6 +92,9 @@ function tableSizeOf(context: Context, take: Taking, id: string): Sizing {
   return tree.sections.find((one) => one.id === id)?.size ?? cannotSize(`The line ${id} has no end.`)
 }
 
-function gasOf(context: Context, take: Taking): 'natural-gas' | 'propane' {
-  return take.word(askOnce(context, fuel, 'type')) === 'propane' ? 'propane' : 'natural-gas'
+function gasOf(context: Context, take: Taking): PipedGas | undefined {
+  const type = take.word(askOnce(context, fuel, 'type'))
+  return gases.find((gas) => gas === type)
 }
+
+const gases: readonly PipedGas[] = ['natural-gas', 'propane']
