@@ -57,10 +57,10 @@ export function runLoss({ flow, ...run }: Run & { readonly flow: number }): Sizi
 }
 
 /** Pa, in bare numbers. */
-export function lossOf(part: RunPart, flow: number, { method = 'colebrook', ...fluid }: Omit<Run, 'parts'>): number {
+export function lossOf(part: RunPart, flow: number, fluid: Omit<Run, 'parts'>): number {
   switch (part.part) {
     case 'pipe':
-      return flowInPipe(flow, part, fluid, method).loss
+      return flowInPipe(flow, part, fluid, fluid.method ?? 'colebrook').loss
     case 'fittings':
       return part.resistance * movingPressure(meanVelocity(flow, part.insideDiameter), fluid.density)
     case 'valve':

@@ -1,37 +1,61 @@
-import { fallOf, steepness, type EdgeLaw } from './edge-law.js'
+import type { Series } from './series.js'
 import { starMesh } from './star-mesh.js'
 
-/** Edges between numbered nodes. */
+/** Ways between numbered nodes. */
 export interface Circuit {
   readonly nodes: number
-  readonly laws: readonly EdgeLaw[]
+  readonly ways: readonly Series[]
   readonly fixed: ReadonlyMap<number, number>
 }
 
 /** Where the iteration came to. */
 export interface Settled {
-  /** Per edge, m3/s. */
+  /** Per way, m3/s. */
   readonly flows: readonly number[]
-  /** Per node, m. */
+  /** Per node, m; zero at nodes that no way ends at. */
   readonly heads: readonly number[]
   readonly iterations: number
   readonly settled: boolean
 }
 
 /**
- * Flows and heads by the global gradient method of Todini and Pilati: Newton on all edges at once, one symmetric solution a
+ * Flows and heads by the global gradient method of Todini and Pilati: Newton on all ways at once, one symmetric solution a
  * step. A check valve that holds leaks a hair, so that the nodes behind it keep a head; which ones hold is decided after each
  * round of steps.
  */
-export function settleFlows(circuit: Circuit): Settled {
-  const start = circuit.laws.map(({ edge }) => (edge.parts.length === 0 ? 0 : firstFlow))
+export function settleFlows(drawn: Circuit): Settled {
+  const { circuit, numbers } = renumbered(drawn)
+  const start = circuit.ways.map(({ firstFlow }) => firstFlow)
   const first = { holding: new Set<number>(), state: newton(circuit, start, new Set()) }
-  const rounds = 20 + 2 * circuit.laws.filter(({ edge }) => edge.checked).length
-  return withChecks(circuit, first, rounds)
+  const rounds = 20 + 2 * circuit.ways.filter(({ checked }) => checked).length
+  const settled = withChecks(circuit, first, rounds)
+  return { ...settled, heads: Array.from({ length: drawn.nodes }, (_, node) => headAt(node, settled, numbers)) }
+}
+
+/** Only the nodes at which a way ends: the others take no part. */
+function renumbered({ ways, fixed }: Circuit): { readonly circuit: Circuit; readonly numbers: Numbers } {
+  const numbers = new Map([...new Set(ways.flatMap(({ from, to }) => [from, to]))].map((node, at) => [node, at]))
+  const numberOf = (node: number): number => numbers.get(node) ?? 0
+  const circuit = {
+    nodes: numbers.size,
+    ways: ways.map((way) => ({ ...way, from: numberOf(way.from), to: numberOf(way.to) })),
+    fixed: new Map([...fixed].flatMap(([node, head]) => (numbers.has(node) ? [[numberOf(node), head] as const] : []))),
+  }
+  return { circuit, numbers: { fixed, numbers } }
+}
+
+interface Numbers {
+  readonly fixed: ReadonlyMap<number, number>
+  readonly numbers: ReadonlyMap<number, number>
+}
+
+function headAt(node: number, { heads }: Settled, { fixed, numbers }: Numbers): number {
+  const at = numbers.get(node)
+  return (at === undefined ? fixed.get(node) : heads[at]) ?? 0
 }
 
 interface Round {
-  /** Edges whose check holds. */
+  /** Ways whose check holds. */
   readonly holding: ReadonlySet<number>
   readonly state: Settled
 }
@@ -44,7 +68,7 @@ function withChecks(circuit: Circuit, first: Round, rounds: number): Settled {
     // All at once is quick; one at a time cannot go in circles.
     const turning = round < 10 ? turned : turned.slice(0, 1)
     now.holding = new Set(
-      [...circuit.laws.keys()].filter((index) => now.holding.has(index) !== turning.includes(index)),
+      [...circuit.ways.keys()].filter((index) => now.holding.has(index) !== turning.includes(index)),
     )
     const { iterations, ...state } = newton(circuit, now.state.flows, now.holding)
     now.state = { ...state, iterations: iterations + now.state.iterations }
@@ -53,11 +77,11 @@ function withChecks(circuit: Circuit, first: Round, rounds: number): Settled {
 }
 
 /** Checks that let something back, and checks that hold though the head would open them. */
-function wronglyHeld({ laws }: Circuit, { holding, state }: Round): readonly number[] {
-  return [...laws.entries()].flatMap(([index, law]) => {
-    if (law.edge.checked !== true) return []
+function wronglyHeld({ ways }: Circuit, { holding, state }: Round): readonly number[] {
+  return [...ways.entries()].flatMap(([index, { checked, from, to, tangentAt }]) => {
+    if (!checked) return []
     if (!holding.has(index)) return (state.flows[index] ?? 0) < -negligible ? [index] : []
-    const push = (state.heads[law.from] ?? 0) - (state.heads[law.to] ?? 0) + (law.pump?.headAt(0) ?? 0)
+    const push = (state.heads[from] ?? 0) - (state.heads[to] ?? 0) - tangentAt(0).fall
     return push > negligibleHead ? [index] : []
   })
 }
@@ -80,34 +104,31 @@ interface Stepped {
   readonly heads: readonly number[]
 }
 
-function step({ nodes, laws, fixed }: Circuit, flows: readonly number[], holding: ReadonlySet<number>): Stepped {
-  const inflow = Array.from({ length: nodes }, () => 0)
-  const tangents = laws.map((law, index) => {
+function step({ nodes, ways, fixed }: Circuit, flows: readonly number[], holding: ReadonlySet<number>): Stepped {
+  const lines = ways.map(({ tangentAt }, index) => {
     if (holding.has(index)) return { conductance: leak, base: 0 }
     const flow = flows[index] ?? 0
-    const conductance = 1 / steepness(law, flow)
-    return { conductance, base: flow - conductance * fallOf(law, flow) }
+    const { fall, steepness } = tangentAt(flow)
+    return { conductance: 1 / steepness, base: flow - fall / steepness }
   })
-  for (const [index, { base }] of tangents.entries()) shift(inflow, laws[index], base)
-  const links = laws.map(({ from, to }, index) => [from, to, tangents[index]?.conductance ?? leak] as const)
+  const inflow = Array.from({ length: nodes }, () => 0)
+  const links = ways.map(({ from, to }, index) => {
+    const { conductance, base } = lines[index] ?? held
+    inflow[from] = (inflow[from] ?? 0) - base
+    inflow[to] = (inflow[to] ?? 0) + base
+    return [from, to, conductance] as const
+  })
   const heads = starMesh({ nodes, links, inflow, fixed })
-  const next = laws.map(({ from, to }, index) => {
-    const { conductance = leak, base = 0 } = tangents[index] ?? {}
+  const next = ways.map(({ from, to }, index) => {
+    const { conductance, base } = lines[index] ?? held
     return base + conductance * ((heads[from] ?? 0) - (heads[to] ?? 0))
   })
   return { next, heads }
 }
 
-function shift(inflow: number[], law: EdgeLaw | undefined, base: number): void {
-  if (law === undefined) return
-  inflow[law.from] = (inflow[law.from] ?? 0) - base
-  inflow[law.to] = (inflow[law.to] ?? 0) + base
-}
-
-/** m3/s; a gallon a minute. */
-const firstFlow = 6e-5
 /** m3/s per m */
 const leak = 1e-12
+const held = { conductance: leak, base: 0 }
 /** m3/s */
 const negligible = 1e-11
 /** m */

@@ -1,11 +1,13 @@
 import { firstImpossible } from '../first-impossible.js'
 import { fluidExpected } from '../friction/flow-in-pipe.js'
 import { impossibleRun } from '../friction/run-loss.js'
-import { edgeLaw, type EdgeLaw, fallOf, highestVelocity } from './edge-law.js'
+import { edgeLaw, type EdgeLaw, highestVelocity } from './edge-law.js'
+import { everyEdge, type EveryEdge } from './every-edge.js'
 import type { EdgeFlow, FlowEdge, FlowNetwork, NetworkSolution, PumpDuty } from './flow-network.js'
 import { connectedParts, wayRound } from './flow-ways.js'
 import { readyPump } from './pump.js'
-import { settleFlows, type Settled } from './settle-flows.js'
+import { seriesOf } from './series.js'
+import { settleFlows } from './settle-flows.js'
 
 /**
  * Steady flows and heads of any network of pipes, valves and pumps.
@@ -34,9 +36,10 @@ export function solveFlowNetwork(network: FlowNetwork): NetworkSolution {
   const laws = lawsOf(open, nodes, network)
   if (typeof laws === 'string') return { solved: false, why: laws }
   const fixed = fixedHeads(network, nodes, open)
-  const settled = settleFlows({ nodes: nodes.size, laws, fixed })
+  const ways = seriesOf(laws, fixed, network)
+  const settled = settleFlows({ nodes: nodes.size, ways, fixed })
   if (!settled.settled) return { solved: false, why: unsettled(open) }
-  return written({ network, nodes, laws, fixed }, settled)
+  return written({ network, nodes, laws, fixed }, { ...everyEdge(settled, ways, laws), iterations: settled.iterations })
 }
 
 interface Prepared {
@@ -104,10 +107,10 @@ function unsettled(open: readonly FlowEdge[]): string {
   return `No flow was found at which the heads of ${pumps.join(', ') || 'the nodes'} meet the losses.`
 }
 
-function written(prepared: Prepared, settled: Settled): NetworkSolution {
+function written(prepared: Prepared, settled: EveryEdge & { readonly iterations: number }): NetworkSolution {
   const { network, nodes, laws } = prepared
-  const flows = laws.map((_, index) => tidy(settled.flows[index] ?? 0))
-  const byName = new Map(laws.map((law, index) => [law.edge.name, flowOf(law, flows[index] ?? 0)]))
+  const { flows, losses } = settled
+  const byName = new Map(laws.map((law, index) => [law.edge.name, flowOf(law, flows[index] ?? 0, losses[index] ?? 0)]))
   const edges = network.edges.map((edge) => byName.get(edge.name) ?? shut(edge))
   const pumps = laws.flatMap((law, index) => dutyOf(law, flows[index] ?? 0))
   return {
@@ -116,7 +119,7 @@ function written(prepared: Prepared, settled: Settled): NetworkSolution {
     edge: (name) => byName.get(name) ?? edges.find((edge) => edge.name === name),
     heads: new Map([...nodes].map(([name, at]) => [name, settled.heads[at] ?? 0])),
     pumps,
-    ...residuals(prepared, flows, settled.heads),
+    ...residuals(prepared, settled),
     iterations: settled.iterations,
     working: [
       ...edges.map(({ name, flow }) => ({ name: `flow through ${name}`, value: flow, unit: 'm3/s' })),
@@ -132,9 +135,9 @@ function written(prepared: Prepared, settled: Settled): NetworkSolution {
   }
 }
 
-function flowOf(law: EdgeLaw, flow: number): EdgeFlow {
+function flowOf(law: EdgeLaw, flow: number, loss: number): EdgeFlow {
   const { name, from, to } = law.edge
-  return { name, from, to, flow, loss: law.lossAt(Math.abs(flow)), velocity: highestVelocity(law, flow) }
+  return { name, from, to, flow, loss, velocity: highestVelocity(law, flow) }
 }
 
 function shut({ name, from, to }: FlowEdge): EdgeFlow {
@@ -150,14 +153,14 @@ interface Residuals {
   readonly unbalancedHead: number
 }
 
-function residuals({ laws, fixed, nodes }: Prepared, flows: readonly number[], heads: readonly number[]): Residuals {
+function residuals({ laws, fixed, nodes }: Prepared, { flows, falls, heads }: EveryEdge): Residuals {
   const sums = Array.from({ length: nodes.size }, () => 0)
   const misses = laws.map((law, index) => {
     const flow = flows[index] ?? 0
     sums[law.from] = (sums[law.from] ?? 0) - flow
     sums[law.to] = (sums[law.to] ?? 0) + flow
     const held = law.edge.checked === true && flow === 0
-    return held ? 0 : Math.abs((heads[law.from] ?? 0) - (heads[law.to] ?? 0) - fallOf(law, flow))
+    return held ? 0 : Math.abs((heads[law.from] ?? 0) - (heads[law.to] ?? 0) - (falls[index] ?? 0))
   })
   const free = sums.filter((_, node) => !fixed.has(node)).map(Math.abs)
   return { unbalancedFlow: greatest(free), unbalancedHead: greatest(misses) }
@@ -165,9 +168,4 @@ function residuals({ laws, fixed, nodes }: Prepared, flows: readonly number[], h
 
 function greatest(numbers: readonly number[]): number {
   return numbers.reduce((most, one) => Math.max(most, one), 0)
-}
-
-/** What a closed check leaks in the calculation is nothing. */
-function tidy(flow: number): number {
-  return Math.abs(flow) < 2e-11 ? 0 : flow
 }
