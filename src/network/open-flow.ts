@@ -35,13 +35,26 @@ export function openFlow(graph: PortGraph, things: Iterable<Thing>): Flow {
     if (pipes.some((pipe) => !stillAsDrawn.has(pipe))) return true
     return pipes.every((pipe) => directions.still.has(pipe)) ? false : anotherLine
   }
+  const stands = (port: string): boolean => water.pipesAt(port).every((pipe) => stillAsDrawn.has(pipe))
   const along = (from: string, to: string): FlowAlong => {
     if (areChained(graph.node(from), graph.node(to))) return undefined
     const told = alongOf(from, to, water, directions)
-    const mayStand = [from, to].some((port) => water.pipesAt(port).every((pipe) => stillAsDrawn.has(pipe)))
-    return told === 'with' && mayStand ? undefined : told
+    return told === 'with' && (stands(from) || stands(to)) ? undefined : told
   }
-  return { along, passes }
+  return { along: remembering(along), passes }
+}
+
+/** Many questions walk the same passages. */
+function remembering(along: Flow['along']): Flow['along'] {
+  const known = new Map<string, Map<string, FlowAlong>>()
+  return (from, to) => {
+    const there = known.get(from) ?? new Map<string, FlowAlong>()
+    known.set(from, there)
+    if (there.has(to)) return there.get(to)
+    const found = along(from, to)
+    there.set(to, found)
+    return found
+  }
 }
 
 /** Ports that are counted and joined in a row: water passes by those between, whatever they do. */
