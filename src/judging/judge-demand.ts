@@ -2,7 +2,6 @@ import type { Facts, View } from '../facts/index.js'
 import type { Thing } from '../model/index.js'
 import {
   both,
-  either,
   isBinding,
   judgeCondition,
   opposite,
@@ -31,25 +30,41 @@ export function judgeDemand(facts: Facts, rule: Rule, demand: Demand, subject: T
   const proved = provedView(facts, demand)
   const at = seenIn(view, subject)
   const dates = demand.applies && judgeCondition(demand.applies, view, at)
-  const ruleWhen = rule.when && judgeCondition(rule.when, view, at)
-  const ownWhen = demand.when && judgeCondition(demand.when, view, at)
-  const whens = [ruleWhen, ownWhen].filter((one) => one !== undefined)
-  const when: Judged | undefined =
-    whens.length < 2 ? whens[0] : { type: 'all', truth: both(whens.map((one) => one.truth)), of: whens }
-  const require = judgeCondition(demand.require, proved, seenIn(proved, subject))
-  const exempted = strongestExemption(demand, view, at)
-  const applies = both([dates?.truth ?? 1, when?.truth ?? 1, opposite(exempted?.truth ?? -1)])
-  const truth = either([opposite(applies), require.truth])
-  const verdict = worded(applies, truth)
+  const when = bothWhens(
+    rule.when && judgeCondition(rule.when, view, at),
+    demand.when && judgeCondition(demand.when, view, at),
+  )
+  const require = judgeCondition(demand.require, proved, proved === view ? at : seenIn(proved, subject))
+  const exempted = demand.exemptions.length === 0 ? undefined : strongestExemption(demand, view, at)
+  const applies = least(dates?.truth ?? 1, when?.truth ?? 1, opposite(exempted?.truth ?? -1))
+  const worded = wordFor(applies, require.truth)
+  const verdict = subject.unlisted === true && worded === 'fail' ? 'undecided' : worded
+  return withConditions({ demand, verdict, applies: dates?.truth ?? 1, require }, { when, dates, exempted })
+}
+
+type Conditions = Pick<JudgedDemand, 'when' | 'dates' | 'exempted'>
+
+function withConditions(
+  judged: JudgedDemand,
+  { when, dates, exempted }: { readonly [K in keyof Conditions]: Conditions[K] | undefined },
+): JudgedDemand {
+  if (when === undefined && dates === undefined && exempted === undefined) return judged
   return {
-    demand,
-    verdict: subject.unlisted === true && verdict === 'fail' ? 'undecided' : verdict,
-    applies: dates?.truth ?? 1,
-    require,
+    ...judged,
     ...(when === undefined ? {} : { when }),
     ...(dates === undefined ? {} : { dates }),
     ...(exempted === undefined ? {} : { exempted }),
   }
+}
+
+function bothWhens(ofRule: Judged | undefined, own: Judged | undefined): Judged | undefined {
+  if (ofRule === undefined || own === undefined) return ofRule ?? own
+  return { type: 'all', truth: least(ofRule.truth, own.truth, 1), of: [ofRule, own] }
+}
+
+function least(one: Tri, other: Tri, third: Tri): Tri {
+  const lesser = one < other ? one : other
+  return lesser < third ? lesser : third
 }
 
 /** The same thing as a view holds it. */
@@ -57,10 +72,10 @@ function seenIn(view: View, subject: Thing): Thing {
   return view.installation.things.get(subject.id) ?? subject
 }
 
-function worded(applies: Tri, truth: Tri): JudgedDemand['verdict'] {
+function wordFor(applies: Tri, required: Tri): JudgedDemand['verdict'] {
   if (applies === -1) return 'not-applicable'
-  if (truth === 1) return 'pass'
-  return truth === 0 ? 'undecided' : 'fail'
+  if (required === 1) return 'pass'
+  return applies === 1 && required === -1 ? 'fail' : 'undecided'
 }
 
 function strongestExemption(demand: Demand, view: View, subject: Thing): JudgedDemand['exempted'] {

@@ -1,8 +1,8 @@
 import type { Facts } from '../facts/index.js'
 import type { Thing } from '../model/index.js'
-import { isWorse, worstOf, type Demand, type Rule } from '../rulebook/index.js'
+import { isWorse, type Demand, type Rule, type Severity } from '../rulebook/index.js'
 import { judgeDemand } from './judge-demand.js'
-import type { JudgedDemand, Verdict } from './verdict.js'
+import type { DemandVerdict, JudgedDemand, Verdict } from './verdict.js'
 
 /** Judges a rule for one subject: every demand by itself, the worst that fails speaks. */
 export function judgeRule(
@@ -24,13 +24,22 @@ export function judgeRule(
 
 /** The verdict of a rule from its judged demands. */
 export function summarize(rule: Rule, subject: Thing, demands: readonly JudgedDemand[]): Verdict {
-  const failing = worstOf(demands.filter((one) => one.verdict === 'fail').map((one) => one.demand.severity))
-  const open = worstOf(demands.filter((one) => one.verdict === 'undecided').map((one) => one.demand.severity))
-  const base = { type: 'judged', rule, subject, demands } as const
+  const failing = worstWith('fail', demands)
+  const open = worstWith('undecided', demands)
   if (failing !== undefined) {
-    const worse = open !== undefined && isWorse(open, failing)
-    return { ...base, verdict: 'fail', severity: failing, ...(worse ? { couldBe: open } : {}) }
+    const judged = { type: 'judged', rule, subject, demands, verdict: 'fail', severity: failing } as const
+    return open !== undefined && isWorse(open, failing) ? { ...judged, couldBe: open } : judged
   }
-  if (open !== undefined) return { ...base, verdict: 'undecided', severity: open }
-  return { ...base, verdict: demands.some((one) => one.verdict === 'pass') ? 'pass' : 'not-applicable' }
+  if (open !== undefined) return { type: 'judged', rule, subject, demands, verdict: 'undecided', severity: open }
+  const verdict = demands.some((one) => one.verdict === 'pass') ? 'pass' : 'not-applicable'
+  return { type: 'judged', rule, subject, demands, verdict }
+}
+
+function worstWith(verdict: DemandVerdict, demands: readonly JudgedDemand[]): Severity | undefined {
+  let worst: Severity | undefined
+  for (const one of demands) {
+    if (one.verdict === verdict && (worst === undefined || isWorse(one.demand.severity, worst)))
+      worst = one.demand.severity
+  }
+  return worst
 }

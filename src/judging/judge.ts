@@ -2,19 +2,18 @@ import type { Facts } from '../facts/index.js'
 import { isDue } from '../model/index.js'
 import type { Authority, Demand, Rule, Rulebook } from '../rulebook/index.js'
 import { judgeRule } from './judge-rule.js'
-import { demandsFor, subjectsOf } from './subjects.js'
+import { demandsFor, openSubjects } from './subjects.js'
 import type { Verdict } from './verdict.js'
 
 /** Asks every rule that is due of every subject it is about. */
 export function judge(rulebook: Rulebook, facts: Facts): readonly Verdict[] {
-  return plan(rulebook, facts).flatMap(({ rule, demands }) => judgeEverywhere(facts, rule, demands))
-}
-
-function judgeEverywhere(facts: Facts, rule: Rule, demands: readonly Demand[]): readonly Verdict[] {
-  return subjectsOf(rule, facts).flatMap((asked) => {
-    const due = demandsFor(asked, demands)
-    return due.length === 0 ? [] : [judgeRule(facts, rule, asked.subject, due)]
-  })
+  const subjects = openSubjects(facts)
+  return plan(rulebook, facts).flatMap(({ rule, demands }) =>
+    subjects(rule).flatMap((asked) => {
+      const due = demandsFor(asked, demands)
+      return due.length === 0 ? [] : [judgeRule(facts, rule, asked.subject, due)]
+    }),
+  )
 }
 
 /** A rule with those of its demands that this document can be held to. */

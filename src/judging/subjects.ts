@@ -14,8 +14,19 @@ export interface Asked {
  * An assumed thing is judged by its id for lesser demands only; for binding ones it is one more that is not listed.
  */
 export function subjectsOf(rule: Rule, facts: Facts): readonly Asked[] {
+  return openSubjects(facts)(rule)
+}
+
+/** Whom rules are asked of, one after the other: things of a kind are looked for once. */
+export function openSubjects(facts: Facts): (rule: Rule) => readonly Asked[] {
   const [strict, whole] = [facts.strict.installation, facts.whole.installation]
-  return rule.kinds.flatMap((kind) => [...listedOf(kind, strict, whole), ...unlistedOf(kind, strict, whole)])
+  const known = new Map<string, readonly Asked[]>()
+  const ofKind = (kind: string): readonly Asked[] => {
+    const found = known.get(kind) ?? [...listedOf(kind, strict, whole), ...unlistedOf(kind, strict, whole)]
+    known.set(kind, found)
+    return found
+  }
+  return ({ kinds }) => (kinds.length === 1 ? ofKind(kinds[0] ?? '') : kinds.flatMap(ofKind))
 }
 
 /** The demands that somebody is asked. */
