@@ -75,13 +75,18 @@ export function readFields(
 ): Readonly<Record<string, Entry>> {
   const entries: Record<string, Entry> = {}
   for (const [name, field] of fields) {
-    const path = name.split('.')
+    const path = pathOf(name)
     const value = path.reduce<unknown>((at, step) => (isMap(at) && Object.hasOwn(at, step) ? at[step] : undefined), raw)
+    if (value === undefined) continue
     const wantsWithin = reading.answers === true && field.type === 'quantity'
     const entry = readEntry(field, value, { ...reading, steps: [...reading.steps, ...path], wantsWithin })
     if (entry !== undefined) entries[name] = entry
   }
   return entries
+}
+
+function pathOf(name: string): readonly string[] {
+  return name.includes('.') ? name.split('.') : [name]
 }
 
 /** Every name that may be written in a thing of a kind. */
