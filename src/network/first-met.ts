@@ -6,7 +6,8 @@ import type { Passage } from './passage.js'
 import type { PortGraph } from './port-graph.js'
 import { startPorts, type Start } from './start.js'
 import { uniqueFacts, type MissingFact, type Told } from './told.js'
-import { walk, wayTo, type Walk } from './walk.js'
+import { bothWalks } from './both-walks.js'
+import { type Passable, wayTo, type Walk } from './walk.js'
 import { witnessOf } from './witness.js'
 
 /** With the flow of the heating water, or against it. */
@@ -49,8 +50,7 @@ export function firstMet(network: Network, from: Start, direction: Direction, me
   const start = startPorts(graph, from)
   const isTarget = (thing: Thing): Told => (thing.id === from.component ? false : meeting.isTarget(thing))
   const gait = { graph, flow: network.flow(), direction, isTarget, barriers: barriersOf(meeting) }
-  const sure = walk(graph, start.ports, { passable: surely(gait) })
-  const perhaps = walk(graph, start.ports, { passable: possibly(gait) })
+  const { sure, perhaps } = bothWalks(graph, start.ports, { surely: surely(gait), possibly: possibly(gait) })
   const met = metOn(gait, sure, (told) => told === true)
   const known = new Set(met.map(({ thing }) => thing.id))
   const possible = metOn(gait, perhaps, (told) => told !== false).filter(({ thing }) => !known.has(thing.id))
@@ -72,8 +72,6 @@ interface Gait {
 function barriersOf({ things }: Meeting): Barriers {
   return { crossing: true, ...(things === undefined ? {} : { things }) }
 }
-
-type Passable = Parameters<typeof walk>[2]['passable']
 
 function surely(gait: Gait): Passable {
   return (passage, to, from) =>

@@ -4,6 +4,7 @@ import type { Network } from './open-network.js'
 import type { PortGraph } from './port-graph.js'
 import { isTargetAt, type IsTarget, type Search } from './search.js'
 import { startPorts, type Start } from './start.js'
+import { bothWalks } from './both-walks.js'
 import { walk, wayTo, type Station, type Walk } from './walk.js'
 import { whatWouldDecide } from './what-would-decide.js'
 import { witnessOf } from './witness.js'
@@ -26,15 +27,13 @@ export function reachesWithout(network: Network, from: Start, isTarget: IsTarget
   const graph = network.graph()
   const start = startPorts(graph, from)
   if (start.missing.length > 0) return { truth: 0, witness: [], missing: start.missing, visited: 0 }
-  const sure = walk(graph, start.ports, {
-    passable: (passage) => blocks(passage, search) === false,
+  const { sure, perhaps } = bothWalks(graph, start.ports, {
+    surely: (passage) => blocks(passage, search) === false,
+    possibly: (passage) => blocks(passage, search) !== true,
     isGoal: (node) => isTargetAt(node, isTarget, search) === true,
+    mayBeGoal: (node) => isTargetAt(node, isTarget, search) !== false,
   })
   if (sure.found !== undefined) return reached(graph, sure, sure.found)
-  const perhaps = walk(graph, start.ports, {
-    passable: (passage) => blocks(passage, search) !== true,
-    isGoal: (node) => isTargetAt(node, isTarget, search) !== false,
-  })
   const visited = sure.visited + perhaps.visited
   if (perhaps.found === undefined) return notReached(graph, start.ports, { isTarget, search, visited })
   const deciding = whatWouldDecide(graph, sure, isTarget, search)

@@ -16,8 +16,11 @@ export interface Walk {
   readonly visited: number
 }
 
+/** Whether a walk goes on from one port to the next. */
+export type Passable = (passage: Passage, to: string, from: string) => boolean
+
 interface Gait {
-  readonly passable: (passage: Passage, to: string, from: string) => boolean
+  readonly passable: Passable
   readonly isGoal?: (node: PortNode) => boolean
 }
 
@@ -40,7 +43,7 @@ function stepOn(
   from: string,
   links: readonly Link[],
   reached: Map<string, Step | undefined>,
-  passable: Gait['passable'],
+  passable: Passable,
 ): void {
   for (const { passage, to } of links) {
     if (!reached.has(to) && passable(passage, to, from)) reached.set(to, { from, passage })
