@@ -1,21 +1,11 @@
 import type { KindSpec } from '../kind.js'
+import { thingSections } from '../list-sections.js'
 import type { Model } from '../model.js'
 import { isMap, textOf } from '../reading/index.js'
 import { at, isList, listAt, type PlainMap, wordsIn } from './plain.js'
 
-/** Sections of the document that list things. */
-export const listSections = [
-  'components',
-  'lines',
-  'zones',
-  'spaces',
-  'fixtures',
-  'states',
-  'readings',
-  'tests',
-  'evidence',
-  'removed',
-] as const
+/** Sections of the document that list things, those that are gone included. */
+export const listSections = [...thingSections, 'removed'] as const
 export type ListSection = (typeof listSections)[number]
 
 /** A thing by the section it is written in and its id; states go by their name. */

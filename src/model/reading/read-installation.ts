@@ -5,6 +5,7 @@ import { media } from '../ports.js'
 import type { Problem } from '../problem.js'
 import type { Thing } from '../thing.js'
 import { checkBounds } from './bounds.js'
+import { type ThingSection, thingSections } from '../list-sections.js'
 import { checkLinks } from './check-links.js'
 import { countContradictions, totalOf } from './count-contradictions.js'
 import { nearestIn, problemList, type ProblemList, type Steps } from './problems.js'
@@ -15,17 +16,6 @@ import { readPath } from './read-path.js'
 import { isId, readThing } from './read-thing.js'
 import { describe, isMap, listAt, mapAt, textOf } from './shapes.js'
 
-const listSections = [
-  'components',
-  'lines',
-  'zones',
-  'spaces',
-  'fixtures',
-  'states',
-  'readings',
-  'tests',
-  'evidence',
-] as const
 const frameKeys = [
   'installation',
   'name',
@@ -36,7 +26,7 @@ const frameKeys = [
   'kept',
   'removed',
   'approved',
-  ...listSections,
+  ...thingSections,
 ]
 
 /** An installation as read, or every problem that keeps it from being read. */
@@ -63,7 +53,7 @@ export function tryReadInstallation(
   reportUnknownSections(raw, singletons, problems)
   const reading = { model, problems }
   const kept = readKept(raw.kept, problems)
-  const listed = listSections.flatMap((section) => readSection(section, raw[section], reading))
+  const listed = thingSections.flatMap((section) => readSection(section, raw[section], reading))
   const alone = singletons.flatMap((kind) => readSingleton(kind, raw[kind.name], reading))
   const shelf = new Map(equipment.map((item) => [item.name, item]))
   const equipped = [...alone, ...listed].map((thing) => equip(thing, shelf))
@@ -148,7 +138,7 @@ function readSingleton(kind: KindSpec, raw: unknown, { model, problems }: Readin
   return readThing(kind.name, kind, map, { model, problems, steps })
 }
 
-function readSection(section: (typeof listSections)[number], raw: unknown, reading: Reading): readonly Thing[] {
+function readSection(section: ThingSection, raw: unknown, reading: Reading): readonly Thing[] {
   const items = listAt(raw, [section], reading.problems)
   if (section === 'components') return items.flatMap((item, index) => readComponent(item, [section, index], reading))
   const kind = [...reading.model.kinds.values()].find((candidate) => candidate.section === section)
