@@ -11,7 +11,11 @@ export const acidReachesMetalDrain = defineCheck('acidReachesMetalDrain', {
   of: boiler,
   answers: ['yes', 'no'],
   answerable: true,
-  judge: (context) => yesOrNo(untreatedWay(context, (thing) => isAttackedDrain(context, thing))),
+  judge: (context) =>
+    yesOrNo(
+      untreatedWay(context, (thing) => isAttackedDrain(context, thing)),
+      'acid eats it',
+    ),
 })
 
 function isAttackedDrain({ ask }: Context, thing: Thing): Told {

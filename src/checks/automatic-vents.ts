@@ -13,7 +13,10 @@ export const automaticVents = defineCheck('automaticVents', {
     const { subject, network, listed } = context
     const from = { component: subject.id, port: 'system' }
     const search = { crossing: true, allListed: listed(airVent).more === 0 }
-    return yesOrNo(reachesWithout(network, from, (thing) => isAutomatic(context, thing), search))
+    return yesOrNo(
+      reachesWithout(network, from, (thing) => isAutomatic(context, thing), search),
+      'the air of the tank leaves there',
+    )
   },
 })
 

@@ -22,10 +22,12 @@ function judge({ subject, network }: Context): Answer {
   const { witness, missing } = unguarded
   if (unguarded.truth === -1) return word('ahead', { witness })
   if (unguarded.truth === 0) return unknown({ witness, missing })
+  const turningPoint = { at: subject.id, because: 'drinking water comes to it past no backflow device' }
   const onward = reachesWithout(network, { component: subject.id, port: 'out' }, isInletOfDevice, { things })
-  if (onward.truth === 1) return word('behind', { witness: [...witness].reverse().concat(onward.witness) })
+  if (onward.truth === 1)
+    return word('behind', { witness: [...witness].reverse().concat(onward.witness), turningPoint })
   return onward.truth === -1
-    ? word('missing', { witness })
+    ? word('missing', { witness, turningPoint })
     : unknown({ witness: onward.witness, missing: onward.missing })
 }
 

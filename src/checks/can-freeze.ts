@@ -17,9 +17,12 @@ function judge(context: Context): Answer {
   const ice = firstIce(context)
   const asked = things
     .filter(({ medium }) => medium === 'heatingWater')
-    .map((thing) => lineFreezes(context, thing, ice))
+    .map((thing) => ({ thing, ...lineFreezes(context, thing, ice) }))
   const frozen = asked.find(({ freezes }) => freezes === true)
-  if (frozen !== undefined) return word('yes', { witness: frozen.witness })
+  if (frozen !== undefined) {
+    const turningPoint = { at: frozen.thing.id, because: 'it gets colder there than its water can stand' }
+    return word('yes', { witness: frozen.witness, turningPoint })
+  }
   const missing = asked.flatMap((each) => each.missing)
   if (more > 0) return unknown({ missing: [...missing, { subject: line.name, fact: 'count' }] })
   return asked.every(({ freezes }) => freezes === false) ? word('no') : unknown({ missing })

@@ -3,6 +3,7 @@ import { hotWaterSource, mixingValve, pressureReducer, type Thing } from '../mod
 import { reachesWithout } from '../network/index.js'
 import { defineCheck } from '../rulebook/index.js'
 import { isInFamily } from './of-kind.js'
+import { blockedAt } from './blocked-at.js'
 
 /**
  * Where the mixing valve takes its cold water: from the `tank-line`, the cold line of the tank with no pressure reducer between, or
@@ -22,7 +23,7 @@ function judge({ subject, network, listed }: Context): Answer {
   const allListed = listed(hotWaterSource).more === 0
   const way = reachesWithout(network, from, isColdInlet, { things: isNoColdLine, crossing: true, allListed })
   if (way.truth === 1) return word('tank-line', { witness: way.witness })
-  if (way.truth === -1) return word('other-line', { witness: way.witness })
+  if (way.truth === -1) return word('other-line', { witness: way.witness, ...blockedAt(way) })
   return unknown({ witness: way.witness, missing: way.missing })
 }
 

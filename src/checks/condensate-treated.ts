@@ -3,6 +3,7 @@ import { boiler } from '../model/index.js'
 import { defineCheck } from '../rulebook/index.js'
 import { isDrain, isNeutralizer, untreatedWay } from './condensate-way.js'
 import { yesOrNo } from './yes-or-no.js'
+import { endsAt } from './ends-at.js'
 
 /** Whether all condensate of the boiler passes a neutralizer on its way to any drain. Condensate that is led nowhere is not treated. */
 export const condensateTreated = defineCheck('condensateTreated', {
@@ -14,7 +15,7 @@ export const condensateTreated = defineCheck('condensateTreated', {
 
 function judge(context: Context): Answer {
   const round = untreatedWay(context, isDrain)
-  if (round.truth === 1) return word('no', { witness: round.witness })
+  if (round.truth === 1) return word('no', endsAt(round.witness, 'condensate comes to it past no neutralizer'))
   if (round.truth === 0) return unknown({ witness: round.witness, missing: round.missing })
   return yesOrNo(untreatedWay(context, isNeutralizer))
 }

@@ -17,7 +17,10 @@ function judge(context: Context): Answer {
   const isTarget = (thing: Thing): Told => isSeparator(thing) || isOldIron(context, thing)
   const met = firstMet(network, { component: subject.id, port: 'return' }, 'upstream', { isTarget })
   const bare = met.sure.find(({ thing }) => isIron(thing))
-  if (bare !== undefined) return word('no', { witness: bare.witness.toReversed() })
+  if (bare !== undefined) {
+    const because = 'it sheds rust, and no dirt separator stands between it and the boiler'
+    return word('no', { witness: bare.witness.toReversed(), turningPoint: { at: bare.thing.id, because } })
+  }
   const witness = met.sure[0]?.witness.toReversed() ?? []
   const isOpen = met.open || met.possible.some(({ thing }) => isIron(thing))
   return isOpen ? unknown({ witness, missing: met.missing }) : word('yes', { witness })

@@ -10,7 +10,7 @@ export const drinkingWaterJoined = defineCheck('drinkingWaterJoined', {
   of: boiler,
   answers: ['yes', 'no'],
   answerable: true,
-  judge: (context) => yesOrNo(unguardedWay(context)),
+  judge: (context) => yesOrNo(unguardedWay(context), 'it is drinking water, and no backflow device lies on the way'),
 })
 
 function unguardedWay({ subject, network }: Context): NetworkAnswer {

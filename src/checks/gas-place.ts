@@ -3,6 +3,7 @@ import { boiler, gasManifold, gasShutoff, gasTee, gasUnion, sedimentTrap, type K
 import { reachesWithout } from '../network/index.js'
 import { defineCheck } from '../rulebook/index.js'
 import { isOfKind } from './of-kind.js'
+import { endsAt } from './ends-at.js'
 
 /** Where the sediment trap stands on the gas pipe of the boiler alone: `behind-shutoff`, seen from the meter, `ahead-of-shutoff`, or `missing`. */
 export const gasTrapPlace = placeOf('gasTrapPlace', sedimentTrap)
@@ -27,7 +28,7 @@ function judge({ subject, network }: Context, sought: KindSpec): Answer {
   if (behind.truth === 1) return word('behind-shutoff', { witness: behind.witness })
   if (behind.truth === 0) return unknown({ witness: behind.witness, missing: behind.missing })
   const ahead = reachesWithout(network, from, isSought, { things: isBranch })
-  if (ahead.truth === 1) return word('ahead-of-shutoff', { witness: ahead.witness })
+  if (ahead.truth === 1) return word('ahead-of-shutoff', endsAt(ahead.witness, 'it stands ahead of the shutoff'))
   return ahead.truth === -1 ? word('missing') : unknown({ witness: ahead.witness, missing: ahead.missing })
 }
 

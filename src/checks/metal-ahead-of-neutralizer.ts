@@ -20,7 +20,10 @@ function judge({ subject, network, ask }: Context): Answer {
   const ahead = reachedThings(network, condensateOf(subject), { things: isNeutralizer, crossing: true })
   const pipes = ahead.lines.map((line) => ({ line, type: ask('pipe.type', line) }))
   const metal = pipes.find(({ type }) => type.state === 'word' && isCorrodible(type.word))
-  if (metal?.type.state === 'word') return word('yes', { witness: [`${metal.line.id} ${metal.type.word}`] })
+  if (metal?.type.state === 'word') {
+    const turningPoint = { at: metal.line.id, because: `it is of ${metal.type.word} and carries acid` }
+    return word('yes', { witness: [`${metal.line.id} ${metal.type.word}`], turningPoint })
+  }
   const missing = [...pipes.flatMap(({ type }) => type.missing), ...ahead.missing]
   if (missing.length > 0) return unknown({ missing })
   return word('no', { witness: pipes.map(({ line }) => line.id) })

@@ -32,7 +32,8 @@ function judge(context: Context): Answer {
   const start = subject.path?.flatMap(portOf)[0]
   if (start === undefined) return unknown({ missing: [{ subject: subject.id, fact: 'path' }] })
   const allListed = irons.every((kind) => context.listed(kind).more === 0)
-  return yesOrNo(reachesWithout(network, start, (thing) => isIron(context, thing), { crossing: true, allListed }))
+  const iron = reachesWithout(network, start, (thing) => isIron(context, thing), { crossing: true, allListed })
+  return yesOrNo(iron, 'oxygen from the pipe rusts it')
 }
 
 function portOf(item: PathItem): readonly PortReference[] {

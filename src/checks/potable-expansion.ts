@@ -3,6 +3,7 @@ import { indirectTank, potableExpansionTank } from '../model/index.js'
 import { reachesWithout, type Barriers, type NetworkAnswer } from '../network/index.js'
 import { defineCheck } from '../rulebook/index.js'
 import { isOfKind } from './of-kind.js'
+import { blockedAt } from './blocked-at.js'
 
 /**
  * Whether the tank's drinking water reaches a potable expansion tank, and whether something between them can be shut.
@@ -22,7 +23,7 @@ function judge(context: Context): Answer {
   if (free.truth === 1) return word('reachable', { witness: free.witness })
   const any = wayToExpansion(context, {})
   if (any.truth === -1) return word('absent', { witness: any.witness })
-  if (free.truth === -1 && any.truth === 1) return word('closable', { witness: any.witness })
+  if (free.truth === -1 && any.truth === 1) return word('closable', { witness: any.witness, ...blockedAt(free) })
   const deciding = free.truth === 0 ? free : any
   return unknown({ witness: deciding.witness, missing: deciding.missing })
 }

@@ -35,7 +35,10 @@ function judge(context: Context): Answer {
   if (leg.open || joint === undefined || other !== undefined) return unknown({ missing: leg.missing })
   const behind = pumpsFrom(context, joint, 'upstream')
   const towards = behind.sure.find(({ thing }) => isPump(thing))
-  if (towards !== undefined) return word('towards', { witness: towards.witness.toReversed() })
+  if (towards !== undefined) {
+    const turningPoint = { at: towards.thing.id, because: 'it pushes towards the place where the tank joins' }
+    return word('towards', { witness: towards.witness.toReversed(), turningPoint })
+  }
   if (mayMeetPump(behind)) return unknown({ missing: behind.missing })
   const ahead = pumpsFrom(context, joint, 'downstream')
   const away = ahead.sure.find(({ thing }) => isPump(thing))

@@ -1,6 +1,6 @@
-import { unknown, word, type Answer, type Context } from '../facts/index.js'
+import { unknown, word, type Answer, type Context, type TurningPoint } from '../facts/index.js'
 import { airSeparator, boiler, emitter, indirectTank, type Thing } from '../model/index.js'
-import { firstMet } from '../network/index.js'
+import { firstMet, type Met } from '../network/index.js'
 import { defineCheck } from '../rulebook/index.js'
 import { isInFamily, isOfKind } from './of-kind.js'
 
@@ -20,10 +20,15 @@ function judge({ subject, network }: Context): Answer {
   const witness = (hot ?? cool)?.witness.toReversed() ?? []
   if (hot !== undefined && cool !== undefined) return word('mixed', { witness })
   if (met.open || met.possible.length > 0 || met.sure.length === 0) return unknown({ witness, missing: met.missing })
-  return word(hot === undefined ? 'emitters' : 'boiler', { witness })
+  return hot === undefined ? word('emitters', { witness, ...cooledBy(cool) }) : word('boiler', { witness })
 }
 
 const isBoiler = isOfKind(boiler)
+
+function cooledBy(cool: Met | undefined): { readonly turningPoint?: TurningPoint } {
+  if (cool === undefined) return {}
+  return { turningPoint: { at: cool.thing.id, because: 'the water comes from there, where it has given off its heat' } }
+}
 
 function takesHeat(thing: Thing): boolean {
   return thing.kind.name === indirectTank.name || isInFamily(thing, emitter)

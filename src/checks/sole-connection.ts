@@ -15,9 +15,12 @@ export const soleConnection = defineCheck('soleConnection', {
 function judge(context: Context): Answer {
   const { things, more } = context.listed(expansionTank)
   const others = things.filter(({ id }) => id !== context.subject.id)
-  const asked = others.map((other) => ({ any: wayTo(context, other, false), near: wayTo(context, other, true) }))
+  const asked = others.map((other) => ({ other, any: wayTo(context, other, false), near: wayTo(context, other, true) }))
   const apart = asked.find(({ any, near }) => any.truth === 1 && near.truth === -1)
-  if (apart !== undefined) return word('no', { witness: apart.any.witness })
+  if (apart !== undefined) {
+    const turningPoint = { at: apart.other.id, because: 'it joins the water somewhere else' }
+    return word('no', { witness: apart.any.witness, turningPoint })
+  }
   const open = asked.filter(({ any, near }) => any.truth !== -1 && near.truth !== 1)
   const missing = open.flatMap(({ any, near }) => [...any.missing, ...near.missing])
   if (more > 0) return unknown({ missing: [...missing, { subject: expansionTank.name, fact: 'count' }] })

@@ -3,6 +3,7 @@ import { indirectTank, reliefValve, waterHeater, type KindSpec, type Thing } fro
 import { reachesWithout, type Barriers, type NetworkAnswer, type Told } from '../network/index.js'
 import { defineCheck } from '../rulebook/index.js'
 import { isPipeOrFitting } from './of-kind.js'
+import { blockedAt } from './blocked-at.js'
 
 /** Where the T&P valve of the tank stands: `in-tapping` with nothing but fittings between, `free` of anything that closes but farther off, `blocked`, or `absent`. */
 export const tankTemperatureRelief = temperatureReliefOf(indirectTank)
@@ -25,10 +26,10 @@ function judge(context: Context): Answer {
   const near = wayToValve(context, { ...free, things })
   if (near.truth === 1) return word('in-tapping', { witness: near.witness })
   const far = wayToValve(context, free)
-  if (near.truth === -1 && far.truth === 1) return word('free', { witness: far.witness })
+  if (near.truth === -1 && far.truth === 1) return word('free', { witness: far.witness, ...blockedAt(near) })
   const any = wayToValve(context, {})
   if (any.truth === -1) return word('absent', { witness: any.witness })
-  if (far.truth === -1 && any.truth === 1) return word('blocked', { witness: any.witness })
+  if (far.truth === -1 && any.truth === 1) return word('blocked', { witness: any.witness, ...blockedAt(far) })
   const deciding = [near, far, any].find(({ truth }) => truth === 0) ?? any
   return unknown({ witness: deciding.witness, missing: deciding.missing })
 }

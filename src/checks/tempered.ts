@@ -4,6 +4,7 @@ import { reachesWithout, type NetworkAnswer } from '../network/index.js'
 import { defineCheck } from '../rulebook/index.js'
 import { outletsOf } from './outlets-of.js'
 import { isInFamily } from './of-kind.js'
+import { endsAt } from './ends-at.js'
 
 /**
  * Whether all hot water of the fixture passes a mixing valve between the source and its outlet.
@@ -16,7 +17,8 @@ function judge(context: Context): Answer {
   const outlets = outletsOf(context)
   const traces = outlets.sure.map((outlet) => untemperedWay(context, outlet))
   const round = traces.find(({ truth }) => truth === 1)
-  if (round !== undefined) return word('no', { witness: [...round.witness].reverse() })
+  if (round !== undefined)
+    return word('no', endsAt(round.witness.toReversed(), 'hot water comes to it past no mixing valve'))
   const missing = [...traces.flatMap((trace) => trace.missing), ...outlets.missing]
   if (traces.length === 0 && missing.length === 0) return unknown({ missing: [anOutlet] })
   return missing.length > 0 ? unknown({ missing }) : word('yes', { witness: traces.flatMap(({ witness }) => witness) })

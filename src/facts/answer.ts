@@ -8,6 +8,14 @@ export interface Missing {
   readonly fact: string
 }
 
+/** Where on a way it is decided, for a person who walks it. */
+export interface TurningPoint {
+  /** Id of the thing, or one of its ports: `ISO1`. */
+  readonly at: string
+  /** What it does there, as a clause: `it can be shut`. */
+  readonly because?: string
+}
+
 /** How an answer came about, told beside every state of it. */
 export interface Trail {
   /** What would make it more definite. Empty for known answers. */
@@ -18,6 +26,8 @@ export interface Trail {
   readonly stated: boolean
   /** The way walked, or the terms added, in order. */
   readonly witness?: readonly string[] | undefined
+  /** Where on the way walked it is decided. */
+  readonly turningPoint?: TurningPoint | undefined
   /** The document's own words, for facts that are fields. */
   readonly entry?: Entry | undefined
 }
@@ -32,11 +42,19 @@ export type Answer =
 const nothing: readonly Missing[] = []
 
 // Every answer has the same keys in the same order: thousands are made for one house, and engines are quicker with one shape.
-const trailOf = ({ missing = nothing, assumed = false, stated = false, witness, entry }: Partial<Trail>): Trail => ({
+const trailOf = ({
+  missing = nothing,
+  assumed = false,
+  stated = false,
+  witness,
+  turningPoint,
+  entry,
+}: Partial<Trail>): Trail => ({
   missing,
   assumed,
   stated,
   witness,
+  turningPoint,
   entry,
 })
 

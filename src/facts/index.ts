@@ -9,6 +9,7 @@ export {
   type Answer,
   type Missing,
   type Trail,
+  type TurningPoint,
 } from './answer.js'
 export { atLeastZero, largestOf, rebound, smallestOf, sumOf, timesOf } from './arithmetic.js'
 export { fact, type Context, type FactHandle, type FactType, type Listing } from './fact.js'

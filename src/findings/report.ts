@@ -1,5 +1,5 @@
 import type { Contradiction, Phase, Place, WayOfKnowing } from '../model/index.js'
-import type { Missing } from '../facts/index.js'
+import type { Missing, TurningPoint } from '../facts/index.js'
 import type { Ground, Nature, Severity } from '../rulebook/index.js'
 
 /** What a check comes to: something binding fails, something binding cannot be told, or neither. */
@@ -85,6 +85,8 @@ export interface Finding {
   readonly restsOn?: 'assumption' | 'statement'
   readonly evidence: readonly Evidence[]
   readonly witness?: readonly string[]
+  /** Where on the way it goes wrong. */
+  readonly turningPoint?: TurningPoint
   readonly missing?: readonly Missing[]
   /** Rules that ask the same of a thing that may not be listed. */
   readonly rules?: readonly string[]

@@ -32,7 +32,7 @@ export function tellFinding(verdict: JudgedVerdict, telling: Telling): Finding |
     verdict.demands.filter((one) => one.verdict === 'undecided').flatMap((one) => missingOf(one, telling.installation)),
   )
   const leaves = allLeaves(spoken.require)
-  const witness = leaves.map(({ left }) => left.witness).find((way) => way !== undefined && way.length > 0)
+  const shown = leaves.map(({ left }) => left).find(({ witness: way }) => way !== undefined && way.length > 0)
   const words = sentence(verdict, spoken, telling)
   const rests = restsOn(verdict.demands.filter((one) => one.verdict === verdict.verdict))
   const view = viewFor(telling.facts, spoken.demand)
@@ -65,7 +65,8 @@ export function tellFinding(verdict: JudgedVerdict, telling: Telling): Finding |
       ...(spoken.when === undefined ? [] : tellEvidence(spoken.when, 'when', subject, telling.system)),
       ...tellEvidence(spoken.require, 'require', subject, telling.system),
     ],
-    ...(witness === undefined ? {} : { witness }),
+    ...(shown?.witness === undefined ? {} : { witness: shown.witness }),
+    ...(verdict.verdict === 'fail' && shown?.turningPoint !== undefined ? { turningPoint: shown.turningPoint } : {}),
     ...(missing.length === 0 ? {} : { missing }),
   }
 }

@@ -1,4 +1,5 @@
 import type { Thing } from '../model/index.js'
+import type { Blocking } from './network-answer.js'
 import type { Passage } from './passage.js'
 import { eitherTold, type Told } from './told.js'
 
@@ -30,4 +31,13 @@ export function bars(passage: Passage, { closing, checking, restricting, crossin
   if (restricting === true) told = eitherTold(told, passage.restricts)
   if (things === undefined || passage.owner === undefined) return told
   return eitherTold(told, things(passage.owner))
+}
+
+/** Which of the barriers surely bars a passage. */
+export function blockingOf(passage: Passage, barriers: Barriers): Blocking | undefined {
+  if (barriers.crossing === true && passage.crosses) return 'crosses'
+  if (barriers.closing === true && passage.closes === true) return 'closes'
+  if (barriers.checking === true && passage.checks === true) return 'checks'
+  if (barriers.restricting === true && passage.restricts === true) return 'restricts'
+  return bars(passage, barriers) === true ? 'barred' : undefined
 }

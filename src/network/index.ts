@@ -1,7 +1,7 @@
 export { everyWayPasses, type EveryWayAnswer, type Passing } from './every-way-passes.js'
 export { firstMet, type Direction, type FirstMet, type Met, type Meeting } from './first-met.js'
 export { isConnected } from './is-connected.js'
-export type { NetworkAnswer, Tri } from './network-answer.js'
+export type { Blocking, NetworkAnswer, Tri } from './network-answer.js'
 export { openNetwork, type Network } from './open-network.js'
 export type { Passage } from './passage.js'
 export type { Link, PortGraph, PortNode } from './port-graph.js'

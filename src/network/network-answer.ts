@@ -3,6 +3,9 @@ import type { MissingFact } from './told.js'
 /** No, cannot be told, yes. */
 export type Tri = -1 | 0 | 1
 
+/** What a thing may do to a way: it can be shut, lets through one way only, strains or reduces, leads into another medium, or is barred by name. */
+export type Blocking = 'closes' | 'checks' | 'restricts' | 'crosses' | 'barred'
+
 /** An answer about the drawn lines, with the way that shows it. */
 export interface NetworkAnswer {
   readonly truth: Tri
@@ -12,6 +15,8 @@ export interface NetworkAnswer {
   readonly missing: readonly MissingFact[]
   /** The first thing on the witness that blocks it, where a blocked way is shown. */
   readonly blockedBy?: string
+  /** What it does to the way. */
+  readonly blockedHow?: Blocking
   /** How many passages were looked at: the cost of the answer. */
   readonly visited: number
 }

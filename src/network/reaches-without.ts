@@ -1,4 +1,4 @@
-import { blocks, type Barriers } from './barriers.js'
+import { blockingOf, blocks, type Barriers } from './barriers.js'
 import type { NetworkAnswer } from './network-answer.js'
 import type { Network } from './open-network.js'
 import type { PortGraph } from './port-graph.js'
@@ -60,10 +60,12 @@ function notReached(graph: PortGraph, ports: readonly string[], { isTarget, sear
   const looked = { truth: -1, missing: [], visited: visited + blocked.visited } as const
   if (blocked.found === undefined) return { ...looked, witness: [] }
   const way = wayTo(blocked.found, blocked)
-  const blockedBy = firstBlocking(way, search)
-  return { ...looked, witness: witnessOf(way, graph), ...(blockedBy === undefined ? {} : { blockedBy }) }
+  return { ...looked, witness: witnessOf(way, graph), ...firstBlocking(way, search) }
 }
 
-function firstBlocking(way: readonly Station[], barriers: Barriers): string | undefined {
-  return way.find(({ by }) => by !== undefined && blocks(by, barriers) === true)?.by?.owner?.id
+function firstBlocking(way: readonly Station[], barriers: Barriers): Pick<NetworkAnswer, 'blockedBy' | 'blockedHow'> {
+  const passage = way.find(({ by }) => by !== undefined && blocks(by, barriers) === true)?.by
+  const blockedHow = passage && blockingOf(passage, barriers)
+  if (passage?.owner === undefined || blockedHow === undefined) return {}
+  return { blockedBy: passage.owner.id, blockedHow }
 }

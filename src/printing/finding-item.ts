@@ -1,3 +1,4 @@
+import type { TurningPoint } from '../facts/index.js'
 import type { Evidence, Finding } from '../findings/index.js'
 import { tellOther, tellSpoken } from './demanded-by.js'
 import { decisive, tellKnown, tellNumbers } from './numbers.js'
@@ -6,7 +7,7 @@ import { spokenPlaces } from './spoken-words.js'
 
 /** A failing finding in full: number against demand, how it is known, who demands it, why, and what to do. */
 export function findingItem(finding: Finding): Item {
-  const { because, remedy, caution, witness, restsOn } = finding
+  const { because, remedy, caution, witness, turningPoint, restsOn } = finding
   const spoke = finding.demands.find((demand) => demand.spoke)
   const others = finding.demands.filter((demand) => !demand.spoke && demand.verdict !== 'not-applicable')
   const numbers = decisive(finding)
@@ -14,6 +15,7 @@ export function findingItem(finding: Finding): Item {
     ...numbers.map((one) => ({ label: 'Found', text: tellNumbers(one, finding.subject.kind) })),
     row('Known', knownText(finding)),
     witnessRow(witness, numbers),
+    turnRow(turningPoint),
     restsOn === 'assumption' && numbers.every((one) => one.standing !== 'assumed')
       ? row('Rests', 'ON AN ASSUMPTION: find out before acting on it')
       : undefined,
@@ -45,6 +47,13 @@ export function witnessRow(
   return numbers.some(({ si }) => si !== undefined)
     ? row('Made of', witness?.join(', '))
     : row('Way', witness?.join(' -> '))
+}
+
+/** Where on the way it goes wrong: "ISO1: it can be shut". */
+export function turnRow(turningPoint: TurningPoint | undefined): Row | undefined {
+  if (turningPoint === undefined) return undefined
+  const { at, because } = turningPoint
+  return row('Wrong at', because === undefined ? at : `${at}: ${because}`)
 }
 
 /** Never left out, and marked by its word. */
