@@ -14,9 +14,11 @@ export const flowsAtRest = defineCheck('flowsAtRest', {
 })
 
 function judge(context: Context): Answer {
-  const { truth, witness, missing } = heatedThrough(context, context.subject, (thing) => stops(context, thing))
+  const { truth, through, witness, missing } = heatedThrough(context, context.subject, (thing) => stops(context, thing))
   if (truth === undefined) return unknown({ missing })
-  return truth ? word('yes', { witness }) : word('no')
+  if (!truth) return word('no')
+  const because = 'warm water rises into it, and nothing on the way stops it'
+  return word('yes', { witness, ...(through === undefined ? {} : { turningPoint: { at: through.id, because } }) })
 }
 
 const alwaysStops = isOfKind(checkValve, bypassValve)

@@ -18,7 +18,10 @@ function judge(context: Context): Answer {
   const shut = (thing: Thing): Told => isShut(open, thing, context.subject)
   const ways = things.map((source) => heatedThrough(context, source, shut))
   const hot = ways.find(({ truth }) => truth === true)
-  if (hot !== undefined) return word('yes', { witness: hot.witness })
+  if (hot?.through !== undefined) {
+    const turningPoint = { at: hot.through.id, because: 'water of the boiler runs through it meanwhile' }
+    return word('yes', { witness: hot.witness, turningPoint })
+  }
   const missing = ways.flatMap((way) => way.missing)
   if (more > 0) return unknown({ missing: [...missing, { subject: boiler.name, fact: 'count' }] })
   return ways.every(({ truth }) => truth === false) ? word('no') : unknown({ missing })

@@ -31,6 +31,7 @@ export const applianceAhead = defineCheck('applianceAhead', {
         things: isRegulator,
         allListed: context.listed(gasAppliance).more === 0,
       }),
+      'it takes gas ahead of the regulator, at the higher pressure',
     ),
 })
 

@@ -1,5 +1,7 @@
 export { everyWayPasses, type EveryWayAnswer, type Passing } from './every-way-passes.js'
-export { firstMet, type Direction, type FirstMet, type Met, type Meeting } from './first-met.js'
+export { betweenInFlow, downstreamOf, upstreamOf, type AlongFlow, type Stretch, type Ways } from './along-flow.js'
+export { firstMet, type FirstMet, type Met, type Meeting } from './first-met.js'
+export type { Direction } from './flow-walk.js'
 export { isConnected } from './is-connected.js'
 export type { Blocking, NetworkAnswer, Tri } from './network-answer.js'
 export { openNetwork, type Network } from './open-network.js'
