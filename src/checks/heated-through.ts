@@ -15,9 +15,11 @@ export interface HeatedThrough {
 /** Whether there is an emitter through which water runs from a boiler and back, with the flow, past nothing that is barred. */
 export function heatedThrough({ network }: Context, { id }: Thing, barred: (thing: Thing) => Told): HeatedThrough {
   const round = { from: { component: id, port: 'supply' }, to: { component: id, port: 'return' } }
-  const { sure, possible, open, missing } = betweenInFlow(network, round, { things: barred })
-  const through = sure.find(({ thing }) => isInFamily(thing, emitter))
-  if (through !== undefined) return { truth: true, through: through.thing, witness: through.witness, missing: [] }
-  const mayRun = open || possible.some(({ thing }) => isInFamily(thing, emitter))
+  const { sure, possible, open, missing, witness } = betweenInFlow(network, round, { things: barred })
+  const through = sure.find(isEmitter)
+  if (through !== undefined) return { truth: true, through, witness: witness(through), missing: [] }
+  const mayRun = open || possible.some(isEmitter)
   return mayRun ? { truth: undefined, witness: [], missing } : { truth: false, witness: [], missing: [] }
 }
+
+const isEmitter = (thing: Thing): boolean => isInFamily(thing, emitter)

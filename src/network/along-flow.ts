@@ -1,13 +1,26 @@
 import type { Thing } from '../model/index.js'
 import type { Barriers } from './barriers.js'
-import { metOn, type FirstMet, type Met } from './first-met.js'
-import { flowWalk, type Direction } from './flow-walk.js'
+import { flowWalk, type Direction, type FlowGait, type FlowWalk } from './flow-walk.js'
 import type { Network } from './open-network.js'
 import type { Start } from './start.js'
-import { uniqueFacts } from './told.js'
+import { uniqueFacts, type MissingFact } from './told.js'
+import { wayTo, type Walk } from './walk.js'
+import { witnessOf } from './witness.js'
 
-/** Components that water comes by, nearest first: surely, or perhaps, and whether there may be more. */
-export type AlongFlow = FirstMet
+/** Components that water comes by, nearest first. */
+export interface AlongFlow {
+  /** On ways that are surely there and surely run in that direction. */
+  readonly sure: readonly Thing[]
+  /** Perhaps, on ways whose direction or whose pieces are not known. */
+  readonly possible: readonly Thing[]
+  /** Something that is not listed may be among them too. */
+  readonly open: boolean
+  /** What would tell more; it may be empty where only a direction is not known. */
+  readonly missing: readonly MissingFact[]
+  /** The way of the water that leads by one of the sure ones. */
+  readonly witness: (thing: Thing) => readonly string[]
+  readonly visited: number
+}
 
 /** What the water may not pass on its way; nothing said means any way counts. */
 export type Ways = Pick<Barriers, 'things'>
@@ -49,34 +62,64 @@ export interface Stretch {
  * const heated = betweenInFlow(network, { from: { component: 'B1', port: 'supply' }, to: { component: 'B1', port: 'return' } })
  */
 export function betweenInFlow(network: Network, { from, to }: Stretch, ways: Ways = {}): AlongFlow {
-  const isEnd = (thing: Thing): boolean => thing.id === from.component || thing.id === to.component
-  const isBetween = (thing: Thing): boolean => !isEnd(thing)
-  const [ahead, behind] = [
-    metOn(flowWalk(network, from, { ...ways, direction: 'downstream', endsAt: isEnd }), isBetween),
-    metOn(flowWalk(network, to, { ...ways, direction: 'upstream', endsAt: isEnd }), isBetween),
-  ]
-  const sure = meeting(ahead.sure, behind.sure)
-  const known = new Set(sure.map(({ thing }) => thing))
-  const possible = meeting([...ahead.sure, ...ahead.possible], [...behind.sure, ...behind.possible])
+  const endsAt = (thing: Thing): boolean => thing.id === from.component || thing.id === to.component
+  const ahead = walkAlong(network, from, { ...ways, direction: 'downstream', endsAt })
+  const behind = walkAlong(network, to, { ...ways, direction: 'upstream', endsAt })
+  const sure = onBoth(ahead.sure, behind.sure, endsAt)
+  const possible = onBoth(ahead.perhaps, behind.perhaps, endsAt)
   return {
-    sure,
-    possible: possible.filter(({ thing }) => !known.has(thing)),
+    sure: [...sure],
+    possible: [...possible].filter((thing) => !sure.has(thing)),
     open: ahead.open || behind.open,
     missing: uniqueFacts([...ahead.missing, ...behind.missing]),
+    witness: (thing) => [...new Set([...ahead.witness(thing), ...behind.witness(thing).toReversed()])],
     visited: ahead.visited + behind.visited,
   }
 }
 
-/** What is on both lists, with the one way and the other put together. */
-function meeting(ahead: readonly Met[], behind: readonly Met[]): readonly Met[] {
-  const back = new Map(behind.map(({ thing, witness }) => [thing, witness]))
-  return ahead.flatMap(({ thing, witness }) => {
-    const rest = back.get(thing)
-    return rest === undefined ? [] : [{ thing, witness: [...new Set([...witness, ...rest.toReversed()])] }]
-  })
+function onBoth(
+  ahead: ReadonlyMap<Thing, string>,
+  behind: ReadonlyMap<Thing, string>,
+  isEnd: (thing: Thing) => boolean,
+): ReadonlySet<Thing> {
+  return new Set([...ahead.keys()].filter((thing) => behind.has(thing) && !isEnd(thing)))
 }
 
 function allAlong(network: Network, from: Start, direction: Direction, ways: Ways): AlongFlow {
-  const walked = flowWalk(network, from, { ...ways, direction, endsAt: () => false })
-  return metOn(walked, (thing) => thing.id !== from.component)
+  const { sure, perhaps, ...walked } = walkAlong(network, from, { ...ways, direction, endsAt: () => false })
+  const isOther = ({ id }: Thing): boolean => id !== from.component
+  const possible = [...perhaps.keys()].filter((thing) => isOther(thing) && !sure.has(thing))
+  return { ...walked, sure: [...sure.keys()].filter(isOther), possible }
+}
+
+interface WalkedAlong extends Pick<AlongFlow, 'open' | 'missing' | 'witness' | 'visited'> {
+  /** To the port at which each is come to first. */
+  readonly sure: ReadonlyMap<Thing, string>
+  readonly perhaps: ReadonlyMap<Thing, string>
+}
+
+function walkAlong(network: Network, from: Start, gait: FlowGait): WalkedAlong {
+  const walked = flowWalk(network, from, gait)
+  const [sure, perhaps] = [componentsOn(walked, walked.sure), componentsOn(walked, walked.perhaps)]
+  const { border, missing, visited } = walked
+  return {
+    sure,
+    perhaps,
+    open: missing.length > 0 || border.length > 0,
+    missing: uniqueFacts([...missing, ...border]),
+    witness: (thing) => {
+      const port = sure.get(thing)
+      return port === undefined ? [] : witnessOf(wayTo(port, walked.sure), walked.graph)
+    },
+    visited,
+  }
+}
+
+function componentsOn({ graph }: FlowWalk, { reached }: Walk): ReadonlyMap<Thing, string> {
+  const found = new Map<Thing, string>()
+  for (const name of reached.keys()) {
+    const thing = graph.node(name)?.component
+    if (thing !== undefined && !found.has(thing)) found.set(thing, name)
+  }
+  return found
 }

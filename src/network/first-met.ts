@@ -43,30 +43,21 @@ export function firstMet(network: Network, from: Start, direction: Direction, me
   const { things } = meeting
   const isTarget = (thing: Thing): Told => (thing.id === from.component ? false : meeting.isTarget(thing))
   const walked = flowWalk(network, from, { direction, endsAt: isTarget, ...(things === undefined ? {} : { things }) })
-  return metOn(walked, isTarget)
-}
-
-/** What of it counts on a walk: that for which it is told, surely on what is surely walked. */
-export function metOn(walked: FlowWalk, counts: (thing: Thing) => Told): FirstMet {
-  const { sure, perhaps, border, visited } = walked
-  const met = componentsOn(walked, sure, (thing) => counts(thing) === true)
-  const known = new Set(met.map(({ thing }) => thing.id))
-  const possible = componentsOn(walked, perhaps, (thing) => !known.has(thing.id) && counts(thing) !== false)
-  const untold = possible.flatMap(({ thing }) => asFact(counts(thing)))
+  const { border, visited } = walked
+  const sure = metOn(walked, walked.sure, (thing) => isTarget(thing) === true)
+  const known = new Set(sure.map(({ thing }) => thing.id))
+  const possible = metOn(walked, walked.perhaps, (thing) => !known.has(thing.id) && isTarget(thing) !== false)
+  const untold = possible.flatMap(({ thing }) => asFact(isTarget(thing)))
   const missing = uniqueFacts([...walked.missing, ...untold, ...border])
-  return { sure: met, possible, open: walked.missing.length > 0 || border.length > 0, missing, visited }
+  return { sure, possible, open: walked.missing.length > 0 || border.length > 0, missing, visited }
 }
 
-function componentsOn(
-  { graph }: FlowWalk,
-  { reached, ...walk }: Walk,
-  counts: (thing: Thing) => boolean,
-): readonly Met[] {
+function metOn({ graph }: FlowWalk, walk: Walk, counts: (thing: Thing) => boolean): readonly Met[] {
   const met = new Map<string, Met>()
-  for (const name of reached.keys()) {
+  for (const name of walk.reached.keys()) {
     const thing = graph.node(name)?.component
     if (thing === undefined || met.has(thing.id) || !counts(thing)) continue
-    met.set(thing.id, { thing, witness: witnessOf(wayTo(name, { reached, ...walk }), graph) })
+    met.set(thing.id, { thing, witness: witnessOf(wayTo(name, walk), graph) })
   }
   return [...met.values()]
 }
