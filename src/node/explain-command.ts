@@ -1,7 +1,16 @@
 import type { Command } from 'commander'
+import { writeReport } from '../findings/index.js'
 import { judge, type Verdict } from '../judging/index.js'
 import { isDue } from '../model/index.js'
-import { ruleSheet, sheetText, verdictSection, verdictsSection, type Section } from '../printing/index.js'
+import {
+  mendSection,
+  questionsOf,
+  ruleSheet,
+  sheetText,
+  verdictSection,
+  verdictsSection,
+  type Section,
+} from '../printing/index.js'
 import type { Rule, Rulebook } from '../rulebook/index.js'
 import { nearestName } from '../units/index.js'
 import { tellNotes } from './check-command.js'
@@ -75,9 +84,16 @@ function verdictSections(
   const verdicts = judge(rulebook, facts).filter((verdict) => verdict.rule.id === rule.id)
   const wanted = id === undefined ? verdicts : verdictsOf(id, verdicts, [...installation.things.keys()])
   if (wanted.length === 0) return [plain(`Nothing here is asked: there is no ${rule.subject}, and the count says so.`)]
-  return wanted.length > 1
-    ? [verdictsSection(wanted)]
-    : wanted.map((verdict) => verdictSection(verdict, installation.units))
+  if (wanted.length > 1) return [verdictsSection(wanted)]
+  const system = installation.units
+  const report = writeReport({ facts, rulebook, verdicts: wanted, document: document.value })
+  const questions = questionsOf(report, rulebook, installation)
+  return [
+    ...wanted.flatMap((verdict) => [
+      verdictSection(verdict, system),
+      ...report.findings.map((finding) => mendSection({ verdict, finding, questions, system })),
+    ]),
+  ]
 }
 
 function verdictsOf(id: string, verdicts: readonly Verdict[], ids: readonly string[]): readonly Verdict[] {

@@ -1,4 +1,5 @@
 export { layOut, type LayOutOptions } from './lay-out.js'
+export { mendSection } from './mend-section.js'
 export { plainPaint, type Paint } from './paint.js'
 export { printJson } from './print-json.js'
 export { printMarkdown } from './print-markdown.js'

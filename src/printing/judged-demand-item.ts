@@ -3,7 +3,7 @@ import type { JudgedDemand } from '../judging/index.js'
 import type { Thing } from '../model/index.js'
 import { allLeaves, openLeaves, type Demand } from '../rulebook/index.js'
 import type { UnitSystem } from '../units/index.js'
-import { row, witnessRow } from './finding-item.js'
+import { row, turnRow, witnessRow } from './finding-item.js'
 import { tellKnown, tellNumbers } from './numbers.js'
 import { effectiveWords } from './rule-sheet.js'
 import type { Item, Row } from './sheet.js'
@@ -29,9 +29,10 @@ export function judgedDemandItem(
       ],
     }
   const evidence = tellEvidence(judged.require, 'require', subject, system)
-  const witnesses = allLeaves(judged.require).map(({ left }) =>
+  const witnesses = allLeaves(judged.require).flatMap(({ left, truth }) => [
     witnessRow(left.witness, left.state === 'number' ? [{ si: left }] : []),
-  )
+    truth === -1 ? turnRow(left.turningPoint) : undefined,
+  ])
   const rows: readonly (Row | undefined)[] = [
     ...datesRows(judged, subject, system),
     ...(judged.when === undefined ? [] : tellEvidence(judged.when, 'when', subject, system)).map((one) =>

@@ -21,7 +21,7 @@ export function tellNumbers(evidence: Evidence, kind?: string, verb = 'demanded'
 }
 
 /** A limit that is itself only known to be "at least 14 psi" does not say so twice. */
-function limitWords(operator: string, demanded: string): string {
+export function limitWords(operator: string, demanded: string): string {
   return operator === 'is' || demanded.startsWith(operator) ? demanded : `${operator} ${demanded}`
 }
 

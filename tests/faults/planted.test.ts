@@ -2,18 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { checkInstallation } from '../../src/check-installation.js'
 import { applyEdits, type Edit } from '../../src/model/index.js'
 import { openEquipment, openSeed, openTowns } from '../houses/open-house.js'
-import { boilerFaults } from './boiler-faults.js'
-import { controlFaults } from './control-faults.js'
-import { drinkingWaterFaults } from './drinking-water-faults.js'
-import { electricalFaults } from './electrical-faults.js'
-import { emitterFaults } from './emitter-faults.js'
-import { flueFaults } from './flue-faults.js'
-import { heatingFaults } from './heating-faults.js'
-import { paperFaults } from './paper-faults.js'
-import { plantFaults } from './plant-faults.js'
-import { sizeFaults } from './size-faults.js'
-import { ventFaults } from './vent-faults.js'
-import { waterFaults } from './water-faults.js'
+import { faults } from './all-faults.js'
 
 const rulebook = openTowns('harrowmere')
 const equipment = openEquipment()
@@ -29,21 +18,6 @@ function told(edits: readonly Edit[]): readonly string[] {
   expect(report.contradictions).toEqual([])
   return report.findings.map(({ severity, verdict, key }) => `${severity} ${verdict} ${key}`)
 }
-
-const faults = [
-  ...boilerFaults,
-  ...controlFaults,
-  ...drinkingWaterFaults,
-  ...electricalFaults,
-  ...emitterFaults,
-  ...flueFaults,
-  ...heatingFaults,
-  ...paperFaults,
-  ...plantFaults,
-  ...sizeFaults,
-  ...ventFaults,
-  ...waterFaults,
-]
 
 describe('faults planted alone in the clean house', () => {
   it.each(faults)('%s', (_name, edits, expected) => {

@@ -28,6 +28,23 @@ describe('explain', () => {
     expect(said(out)).toContain('relief way: blocked; open demanded: does not hold')
   })
 
+  it('shows where the way goes wrong and what would make it right', async () => {
+    const { out } = await run(['explain', 'relief/way', 'seeds/coopers-stair.yaml', 'B1'])
+    expect(said(out)).toContain('Wrong at ISO1: it can be shut')
+    expect(said(out)).toContain('WHAT WOULD MAKE IT RIGHT')
+    expect(said(out)).toContain('relief way of B1: open, instead of blocked (stop)')
+    expect(said(out)).toContain("Do Screw the relief valve into the boiler's own tapping")
+    const tank = said((await run(['explain', 'expansion/tank-size', 'seeds/coopers-stair.yaml', 'EX1'])).out)
+    expect(tank).toContain('volume of EX1: at least 28.24 gal, instead of 4.4 gal (must)')
+  })
+
+  it('shows what would tell where nobody can, and nothing to mend where the rule holds', async () => {
+    const open = said((await run(['explain', 'expansion/acceptance', 'seeds/coopers-stair.yaml', 'EX1'])).out)
+    expect(open).toContain('WHAT WOULD TELL --------------- Find out acceptance of EX1: such as 40 gal')
+    const clear = (await run(['explain', 'relief/way', 'seeds/larkspur-lane.yaml', 'B1'])).out
+    expect(clear).not.toContain('WHAT WOULD')
+  })
+
   it('says why a date or an unnamed authority keeps a demand out', async () => {
     const house = (applied: string, authorities: string): string =>
       `installation: 1\njurisdiction: { authorities: ${authorities}, applicationDate: ${applied} }\ncomponents:\n  - { id: VR1, kind: ventRun, side: exhaust, material: pvc-solid, work: new }\n`
