@@ -1,5 +1,13 @@
 import type { FactHandle } from '../facts/index.js'
-import { flowShare, greatestRise, leastFlow, suctionPressure, velocity, highestVelocity } from './hydraulics/index.js'
+import {
+  flowShare,
+  greatestRise,
+  leastFlow,
+  returnSeen,
+  suctionPressure,
+  velocity,
+  highestVelocity,
+} from './hydraulics/index.js'
 import { airFreeMonoxide } from './air-free-monoxide.js'
 import { backflowOrder } from './backflow-order.js'
 import { applianceInput } from './appliance-input.js'
@@ -14,6 +22,7 @@ import { applianceAhead, shutoffAhead } from './regulator-order.js'
 import { tempered } from './tempered.js'
 import { heaterTemperatureRelief, tankTemperatureRelief } from './temperature-relief.js'
 import { trapFirst } from './trap-first.js'
+import { condensateAlone } from './condensate-alone.js'
 import { lineCarries } from './line-carries.js'
 import { acidReachesMetalDrain } from './acid-reaches-metal-drain.js'
 import { coldSideClosed } from './cold-side-closed.js'
@@ -110,6 +119,8 @@ export const builtInFacts: readonly FactHandle[] = Object.freeze([
   velocity,
   highestVelocity,
   flowShare,
+  returnSeen,
+  condensateAlone,
   greatestRise,
   suctionPressure,
 ])

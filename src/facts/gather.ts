@@ -54,7 +54,7 @@ export function gatherFacts(installation: Installation, catalogue: Catalogue): F
     whole,
     photographed,
     get contradictions() {
-      return [...installation.contradictions, ...answerContradictions(catalogue, strict)]
+      return [...installation.contradictions, ...flowContradictions(strict), ...answerContradictions(catalogue, strict)]
     },
   }
 }
@@ -69,6 +69,15 @@ function isPhotographed(entry: Entry, thing: Thing, installation: Installation):
     const type = installation.things.get(id)?.entries.type
     return type?.value.type === 'word' && type.value.word === 'photo'
   })
+}
+
+/** Pumps and other parts with a direction that are drawn against each other. */
+function flowContradictions(view: View): readonly Contradiction[] {
+  const colliding = view.network().flow().collisions()
+  const [first] = colliding
+  if (first === undefined) return []
+  const message = `The directions at ${colliding.join(', ')} cannot all be right as drawn: the water would have nowhere to go, or come from nowhere.`
+  return [{ code: 'flows-collide', subject: first, fact: 'lines', message }]
 }
 
 /** Stated answers that the drawing or the calculation disproves. */

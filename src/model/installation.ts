@@ -5,7 +5,8 @@ import type { Thing } from './thing.js'
 
 /** Two things said that cannot both be true. */
 export interface Contradiction {
-  readonly code: 'more-listed' | 'answer-against-trace' | 'equipment-against-entry' | 'work-against-kept'
+  readonly code:
+    'more-listed' | 'answer-against-trace' | 'equipment-against-entry' | 'work-against-kept' | 'flows-collide'
   readonly subject: string
   readonly fact: string
   readonly message: string

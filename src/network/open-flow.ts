@@ -1,6 +1,6 @@
 import type { Thing } from '../model/index.js'
 import { flowDirections, type FlowDirections } from './flow-directions.js'
-import type { FlowEnd } from './flow-end.js'
+import { flowEnd, type FlowEnd } from './flow-end.js'
 import { isCountedPort } from './component-ports.js'
 import type { PortGraph, PortNode } from './port-graph.js'
 import { stillPipes } from './still-pipes.js'
@@ -19,6 +19,8 @@ export interface Flow {
   readonly along: (from: string, to: string) => FlowAlong
   /** Whether water passes through a component while the circuit runs; where it cannot be told, what would tell. */
   readonly passes: (component: string) => Told
+  /** Components whose ports say where water goes and cannot all be right: it would have nowhere to go, or come from nowhere. */
+  readonly collisions: () => readonly string[]
 }
 
 /**
@@ -41,7 +43,17 @@ export function openFlow(graph: PortGraph, things: Iterable<Thing>): Flow {
     const told = alongOf(from, to, water, directions)
     return told === 'with' && (stands(from) || stands(to)) ? undefined : told
   }
-  return { along: remembering(along), passes }
+  const collisions = (): readonly string[] => collidingIn(graph, directions)
+  return { along: remembering(along), passes, collisions }
+}
+
+function collidingIn(graph: PortGraph, { beginnings }: FlowDirections): readonly string[] {
+  const ends = [...beginnings].flatMap(([{ from, to }, told]) => (told.size > 1 ? [from, to] : []))
+  const speaking = ends.flatMap((end) => {
+    const node = graph.node(end)
+    return node?.component !== undefined && flowEnd(node.component, node.port) !== undefined ? [node.component.id] : []
+  })
+  return [...new Set(speaking)]
 }
 
 /** Many questions walk the same passages. */

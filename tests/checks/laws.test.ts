@@ -42,6 +42,10 @@ function allOf(document: PlainMap): readonly Told[] {
   )
 }
 
+function collides(document: PlainMap): boolean {
+  return factsOf(document).contradictions.some(({ code }) => code === 'flows-collide')
+}
+
 function isSettled(answer: Answer): boolean {
   return answer.state === 'word' || (answer.state === 'number' && answer.low === answer.high)
 }
@@ -55,6 +59,8 @@ describe('laws of derived facts', () => {
   it('forgetting makes every answer wider or unknown, never another', () => {
     fc.assert(
       fc.property(houses, fc.array(fc.nat(), { minLength: 1, maxLength: 6 }), (house, picks) => {
+        // What is drawn against itself says nothing, and says more when a part of it is gone.
+        fc.pre(!collides(house))
         const documents = picks.reduce<readonly PlainMap[]>(
           (sofar, pick) => [...sofar, forget(sofar.at(-1) ?? house, pick)],
           [house],

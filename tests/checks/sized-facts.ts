@@ -8,4 +8,5 @@ export const sizedFacts: readonly string[] = [
   'designReturn',
   'firstHourWater',
   'chargeGap',
+  'returnSeen',
 ]

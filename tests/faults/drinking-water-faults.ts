@@ -225,6 +225,20 @@ export const drinkingWaterFaults: readonly Fault[] = [
     ['must fail condensate/trap-first/B1'],
   ],
   [
+    'a softener that drains into the condensate',
+    [
+      { insert: { id: 'CT9', kind: 'condensateTee' }, in: 'L-condensate', after: 'TR1' },
+      { insert: { id: 'L-softener', medium: 'condensate', path: ['CT9.branch', 'unknown'] } },
+      set('B1.condensateAlone', 'no'),
+    ],
+    [
+      'must undecided condensate/metal-ahead/B1',
+      'must undecided condensate/neutralizer/B1',
+      'should fail condensate/own-line/B1',
+      'should undecided condensate/freezing/L-softener',
+    ],
+  ],
+  [
     'a neutralizer ahead of the trap',
     [
       { remove: 'TR1' },

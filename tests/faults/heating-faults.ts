@@ -182,7 +182,7 @@ export const heatingFaults: readonly Fault[] = [
         after: 'ISO5',
       },
     ],
-    ['should fail piping/tee-spacing/CT9'],
+    ['should fail piping/tee-spacing/CT9', 'should undecided boiler/separator-return/B1'],
   ],
   ['a pump without flanges', [set('C1.isolationFlanges', 'no')], ['advice fail piping/pump-service/C1']],
   [
@@ -195,5 +195,50 @@ export const heatingFaults: readonly Fault[] = [
       set('study.lowestTemperature', '15 F'),
     ],
     ['should fail piping/freezing/heatingFluid'],
+  ],
+  [
+    'a separator with a boiler pump that moves more than the system',
+    [
+      { remove: 'L-supply' },
+      { remove: 'L-return' },
+      { insert: { id: 'HS9', kind: 'hydraulicSeparator', maximumPressure: '150 psi', volume: '2 gal' } },
+      {
+        insert: {
+          id: 'C9',
+          kind: 'circulator',
+          serves: 'boiler',
+          checkBuiltIn: 'yes',
+          mode: 'constant-speed',
+          hotWaterMode: 'full-speed',
+          isolationFlanges: 'yes',
+          maximumPressure: '145 psi',
+          minimumSuction: '2 psi',
+          curve: {
+            complete: '2',
+            list: [
+              { id: 'none', flow: '0 gpm', head: '20 ft' },
+              { id: 'most', flow: '20 gpm', head: '4 ft' },
+            ],
+          },
+        },
+      },
+      ...[
+        { id: 'L-supply', path: ['B1.supply', 'TE1', 'ISO1', 'C9', 'HS9.boilerSupply'] },
+        { id: 'L-system', path: ['HS9.systemSupply', 'AS1', 'ISO4', 'C1', 'ISO5', 'HS.main'] },
+        { id: 'L-system-return', path: ['HR.main', 'DS1', 'HS9.systemReturn'] },
+        { id: 'L-return', path: ['HS9.boilerReturn', 'ISO2', 'B1.return'] },
+      ].map((line) => ({
+        insert: {
+          ...line,
+          medium: 'heatingWater',
+          insulated: 'yes',
+          exposure: 'heated',
+          pipe: { type: 'copper-M', size: '1-1/4', length: '9 ft', equivalentLength: '12 ft' },
+        },
+      })),
+      set('state heating.running', ['C1', 'C9']),
+      set('state hot water.running', ['C1', 'C9']),
+    ],
+    ['should fail boiler/separator-return/B1'],
   ],
 ]

@@ -1,5 +1,5 @@
 import type { Missing } from '../../facts/index.js'
-import { mediumGroup, type Thing } from '../../model/index.js'
+import { mediumGroup, type Installation, type Thing } from '../../model/index.js'
 import type { Network, PortNode } from '../../network/index.js'
 
 /** A piece of a line, or a way through a component, between two ports that heating water passes. */
@@ -28,13 +28,22 @@ export function heatingPassages({ installation, graph }: Network): HeatingPassag
   const things = [...installation.things.values()].filter(({ kind }) => kind.section === 'components')
   const nodes = things.flatMap(({ id }) => drawn.portsOf(id).filter(({ group }) => group === heatingWater))
   const links = nodes.flatMap((node) => drawn.linksAt(node.name).map((link) => ({ node, link })))
-  const openEnds = links.flatMap(({ link }) => link.passage.unknown ?? [])
+  const openEnds = [...links.flatMap(({ link }) => link.passage.unknown ?? []), ...untracedLines(installation)]
   const known = links.flatMap(({ node, link: { passage, to } }): readonly Drawn[] => {
     const other = drawn.node(to)
     if (passage.owner === undefined || passage.crosses || other?.group !== heatingWater) return []
     return isForward(passage.owner, node, other) ? [{ owner: passage.owner, from: node, to: other }] : []
   })
   return { passages: spanning(known), openEnds }
+}
+
+/** Lines of which not even one end is told: no port leads to them. */
+function untracedLines({ things }: Installation): readonly Missing[] {
+  return [...things.values()].flatMap(({ id, medium, path }) =>
+    medium === 'heatingWater' && path?.every(({ type }) => type === 'unknown') === true
+      ? [{ subject: id, fact: 'path' }]
+      : [],
+  )
 }
 
 const heatingWater = mediumGroup('heatingWater')

@@ -228,6 +228,8 @@ export interface BoilerWritten extends WrittenOf<typeof boiler> {
   readonly dirtSeparated?: EntryWritten<'yes' | 'no'>
   /** Whether condensate of the boiler comes to a trap before anything else, be it a trap built into the boiler. */
   readonly trapFirst?: EntryWritten<'yes' | 'no'>
+  /** Whether nothing else drains into the condensate of the boiler before it is neutralized: no relief valve, no softener, no cooling coil. Condensate of another appliance may. */
+  readonly condensateAlone?: EntryWritten<'yes' | 'no'>
   /** Where the sediment trap stands on the gas pipe of the boiler alone: `behind-shutoff`, seen from the meter, `ahead-of-shutoff`, or `missing`. */
   readonly gasTrapPlace?: EntryWritten<'behind-shutoff' | 'ahead-of-shutoff' | 'missing'>
   /** Where the union stands on the gas pipe of the boiler alone: `behind-shutoff`, seen from the meter, `ahead-of-shutoff`, or `missing`. */
