@@ -118,8 +118,8 @@ const rows: readonly Asked[] = [
   },
   { house: 'coopers-stair', topic: 'expansion', name: 'tank needed', is: '28.5 gal', quantity: 'volume' },
   { house: 'coopers-stair', topic: 'expansion', name: 'water of the system', is: '119.2 gal', quantity: 'volume' },
-  { house: 'larkspur-lane', topic: 'gas', name: 'gas that all burn together', is: '153.2 cfh', quantity: 'volumeFlow' },
-  { house: 'coopers-stair', topic: 'gas', name: 'gas that all burn together', is: '237.1 cfh', quantity: 'volumeFlow' },
+  { house: 'larkspur-lane', topic: 'gas', name: 'gas that all burn together', is: '153.2 cfh', quantity: 'gasFlow' },
+  { house: 'coopers-stair', topic: 'gas', name: 'gas that all burn together', is: '237.1 cfh', quantity: 'gasFlow' },
   {
     house: 'larkspur-lane',
     topic: 'gas',

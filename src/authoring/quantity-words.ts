@@ -11,6 +11,7 @@ export const quantityWords: Readonly<Record<QuantityName, { readonly spoken: str
   heatRate: { spoken: 'heat rate', example: '75000 Btu/h' },
   apparentPower: { spoken: 'apparent power', example: '40 VA' },
   volumeFlow: { spoken: 'flow', example: '7.4 gpm' },
+  gasFlow: { spoken: 'gas flow', example: '250 cfh' },
   time: { spoken: 'time', example: '10 min' },
   fraction: { spoken: 'share', example: '35 %' },
   nominalSize: { spoken: 'nominal size', example: '1-1/4' },

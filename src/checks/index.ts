@@ -157,5 +157,5 @@ export const builtInChecks: readonly FactHandle[] = Object.freeze([
   canFreeze,
 ])
 export { sizesOf, sizeTopics, type SizeTopic } from './sizes/size-topics.js'
-export type { SizeHead, SizeLine } from './sizes/size-line.js'
+export { assumption, type SizeHead, type SizeLine } from './sizes/size-line.js'
 export type { Sizes, TopicSizes } from './sizes/sizes.js'

@@ -11,6 +11,7 @@ export const writtenLike: Readonly<Record<QuantityName, string>> = {
   heatRate: '75,000 Btu/h',
   apparentPower: '40 VA',
   volumeFlow: '4 gpm',
+  gasFlow: '250 cfh',
   time: '30 min',
   fraction: '35 %',
   nominalSize: '3/4',

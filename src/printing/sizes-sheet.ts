@@ -1,8 +1,9 @@
-import type { SizeLine, Sizes, TopicSizes } from '../checks/index.js'
+import { assumption, type SizeLine, type Sizes, type TopicSizes } from '../checks/index.js'
 import type { Missing } from '../facts/index.js'
-import { printIn, printQuantity, type UnitSystem } from '../units/index.js'
+import { printQuantity, type UnitSystem } from '../units/index.js'
 import type { Item, Row, Section, Sheet } from './sheet.js'
-import { stepText } from '../sizing/index.js'
+import { printReadAs, stepText } from '../sizing/index.js'
+import { firstGranted, foldedSteps, nothingTold, type Told } from './folded-working.js'
 
 /** A page of numbers, topic by topic, each with a working that can be followed with a pencil. */
 export function sizesSheet({ name, units, topics, advisory }: Sizes): Sheet {
@@ -15,7 +16,8 @@ export function sizesSheet({ name, units, topics, advisory }: Sizes): Sheet {
 
 function topicSection({ topic, lines }: TopicSizes, units: UnitSystem): Section {
   const open = lines.filter(({ state }) => state === 'open')
-  const items = lines.flatMap((line) => itemsOf(line, units))
+  const page: Page = { units, told: nothingTold() }
+  const items = lines.flatMap((line) => itemsOf(line, page))
   return {
     heading: topic.replace('-', ' ').toUpperCase(),
     tone: 'plain',
@@ -25,11 +27,17 @@ function topicSection({ topic, lines }: TopicSizes, units: UnitSystem): Section 
   }
 }
 
-function itemsOf(line: SizeLine, units: UnitSystem): readonly Item[] {
+interface Page {
+  readonly units: UnitSystem
+  readonly told: Told
+}
+
+function itemsOf(line: SizeLine, page: Page): readonly Item[] {
+  const { units } = page
   const aside = line.of === undefined ? {} : { aside: line.of }
   switch (line.state) {
     case 'sized':
-      return [{ head: `${line.name}: ${amountOf(line, units)}`, ...aside, rows: rowsOf(line, units) }]
+      return [{ head: `${line.name}: ${amountOf(line, units)}`, ...aside, rows: rowsOf(line, page) }]
     case 'bounded':
       return [{ head: `${line.name}: ${boundsOf(line, units)}`, ...aside, rows: [missingRow(line.missing)] }]
     case 'told':
@@ -45,11 +53,8 @@ function itemsOf(line: SizeLine, units: UnitSystem): readonly Item[] {
 
 type SizedLine = SizeLine & { readonly state: 'sized' }
 
-function amountOf({ value, quantity, in: unit }: SizedLine, units: UnitSystem): string {
-  const special = quantity === 'volumeFlow' || quantity === 'pressure'
-  return special && unit !== undefined && units === 'ip'
-    ? printIn(value, quantity, unit, 2)
-    : printQuantity(value, quantity, units)
+function amountOf({ value, quantity, readAs }: SizedLine, units: UnitSystem): string {
+  return readAs === undefined ? printQuantity(value, quantity, units) : printReadAs(value, readAs, units)
 }
 
 function boundsOf({ low, high, quantity }: SizeLine & { readonly state: 'bounded' }, units: UnitSystem): string {
@@ -66,11 +71,20 @@ function addressesOf(missing: readonly Missing[]): string {
   return missing.map(({ subject, fact }) => `${subject}.${fact}`).join(', ')
 }
 
-function rowsOf({ working, assumed, valid }: SizedLine, units: UnitSystem): readonly Row[] {
-  const steps = working.map((step) => stepText(step, units)).join('; ')
+function rowsOf({ working, assumed, valid }: SizedLine, { units, told }: Page): readonly Row[] {
+  const steps = foldedSteps(
+    working.map((step) => stepText(step, units)),
+    told,
+  )
+  const rests = assumed.includes(assumption)
+  const granted = firstGranted(
+    assumed.filter((one) => one !== assumption),
+    told,
+  )
   return [
-    ...(steps === '' ? [] : [{ label: 'Working', text: steps }]),
-    ...(assumed.length === 0 ? [] : [{ label: 'Granted', text: [...new Set(assumed)].join('; ') }]),
+    ...(steps.length === 0 ? [] : [{ label: 'Working', text: steps.join('; ') }]),
+    ...(granted.length === 0 ? [] : [{ label: 'Granted', text: granted.join('; ') }]),
+    ...(rests ? [{ label: 'Rests on', text: assumption }] : []),
     ...(valid ? [] : [{ label: 'Beware', text: 'an input lies outside the range for which the method is published' }]),
   ]
 }

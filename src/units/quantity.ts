@@ -9,6 +9,7 @@ export const quantityNames = Object.freeze([
   'heatRate',
   'apparentPower',
   'volumeFlow',
+  'gasFlow',
   'time',
   'fraction',
   'nominalSize',
@@ -40,7 +41,7 @@ export const quantityNames = Object.freeze([
  * | temperature, temperatureDifference | K |
  * | pressure | Pa, gauge |
  * | heatRate, apparentPower | W, VA |
- * | volumeFlow | m3/s |
+ * | volumeFlow, gasFlow | m3/s; gas at 60 F |
  * | time | s |
  * | fraction | 1 (95 % is 0.95) |
  * | nominalSize | nominal inches, a designation and not a length |

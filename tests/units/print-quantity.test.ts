@@ -38,6 +38,7 @@ describe('amounts for reading', () => {
     ['3000 Btu/h', 'heatRate', '3000 Btu/h', '879 W'],
     ['7.68 VA', 'apparentPower', '7.68 VA', '7.68 VA'],
     ['7 gpm', 'volumeFlow', '7 gpm', '0.442 L/s'],
+    ['250 cfh', 'gasFlow', '250 cfh', '7.08 m3/h'],
     ['30 s', 'time', '30 s', '30 s'],
     ['90 s', 'time', '90 s', '90 s'],
     ['10 min', 'time', '10 min', '10 min'],

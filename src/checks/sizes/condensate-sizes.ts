@@ -13,7 +13,7 @@ const waterDensity = 1000
 export function condensateSizes(context: Context): readonly SizeLine[] {
   const { ask, listed } = context
   const boilers = listed(boiler).things.map((one) =>
-    sizeLine({ name: 'most condensate', of: one.id, in: 'gph' }, 'volumeFlow', (take) => {
+    sizeLine({ name: 'most condensate', of: one.id, readAs: 'drip' }, 'volumeFlow', (take) => {
       const fuel = take.word(ask('fuel', one))
       return chain(mostCondensate(fuel, take.number(ask('input', one))), (mass) =>
         over('condensate by volume', mass, waterDensity, 'm3/s'),

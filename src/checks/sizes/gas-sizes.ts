@@ -10,7 +10,7 @@ import {
   type Sizing,
 } from '../../sizing/index.js'
 import { gasFlow, gasTable, type PipedGas } from '../../tables/index.js'
-import { addedUp, chain, stated } from './chain.js'
+import { addedUp, chain } from './chain.js'
 import { gasLines, gasSections } from './gas-sections.js'
 import { sizeLine, type SizeLine, type Taking } from './size-line.js'
 import { askOnce } from '../ask-once.js'
@@ -23,11 +23,11 @@ export function gasSizes(context: Context): readonly SizeLine[] {
   const drawn = gasLines(context)
   return [
     ...burners.map((one) =>
-      sizeLine({ name: 'gas that it burns', of: one.id, in: 'cfh' }, 'volumeFlow', (take) =>
+      sizeLine({ name: 'gas that it burns', of: one.id }, 'gasFlow', (take) =>
         gasDemand({ input: take.number(ask('input', one)), heatingValue: take.number(value) }),
       ),
     ),
-    sizeLine({ name: 'gas that all burn together', in: 'cfh' }, 'volumeFlow', (take) => {
+    sizeLine({ name: 'gas that all burn together' }, 'gasFlow', (take) => {
       const inputs = take.all(fuelBurner.name, listed(fuelBurner)).map((one) => ({
         name: one.id,
         value: take.number(ask('input', one)),
@@ -39,7 +39,7 @@ export function gasSizes(context: Context): readonly SizeLine[] {
     }),
     ...drawn.flatMap(({ thing, burners }) =>
       burners.map(({ id }) =>
-        sizeLine({ name: 'pressure left with everything on', of: id, in: 'in wc' }, 'pressure', (take) =>
+        sizeLine({ name: 'pressure left with everything on', of: id, readAs: 'gas-pressure' }, 'pressure', (take) =>
           pressureAt(context, take, thing.id),
         ),
       ),
@@ -60,7 +60,7 @@ export function pressureAt(context: Context, take: Taking, id: string): Sizing {
   const pressures = solved(context, take, { delivery, gas })
   if (!pressures.ok) return cannotSize(pressures.why)
   const end = pressures.ends.find((one) => one.id === id)?.pressure ?? cannotSize(`The line ${id} has no end.`)
-  return chain(stated('pressure behind the meter', delivery, 'Pa'), () => end)
+  return end
 }
 
 interface Supplied {

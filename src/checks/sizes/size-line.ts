@@ -1,5 +1,5 @@
 import type { Answer, Listing, Missing } from '../../facts/index.js'
-import type { Sizing, Step } from '../../sizing/index.js'
+import type { ReadAs, Sizing, Step } from '../../sizing/index.js'
 import type { QuantityName } from '../../units/index.js'
 
 /** What a line of a topic is about. */
@@ -8,8 +8,8 @@ export interface SizeHead {
   readonly name: string
   /** Id of the thing that it is about. */
   readonly of?: string
-  /** Unit to print it in, where the usual one does not suit: gas in `cfh`. */
-  readonly in?: 'cfh' | 'gph' | 'in wc'
+  /** How people read it, where the quantity alone does not tell: condensate by the hour. */
+  readonly readAs?: ReadAs
 }
 
 /** A number that a topic came to, or why there is none. */
@@ -85,7 +85,8 @@ export function toldLine(head: SizeHead, tell: (take: Taking) => string): SizeLi
   return missing.length > 0 ? { ...head, state: 'open', missing: unique(missing) } : { ...head, state: 'told', text }
 }
 
-const assumption = 'a value that the document only assumes'
+/** Said of a line that takes a value which the document only assumes. */
+export const assumption = 'a value that the document only assumes'
 
 interface Open {
   readonly take: Taking

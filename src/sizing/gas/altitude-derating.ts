@@ -30,7 +30,7 @@ export function altitudeShare({ altitude, countedFrom }: HighPlace): Sizing {
   return sized({
     value,
     working: [
-      { name: 'altitude', value: altitude, unit: 'm' },
+      { name: 'altitude', value: altitude, unit: 'm', readAs: 'altitude' },
       { name: 'altitude that counts', value: counted, unit: 'm' },
       { name: 'share of the input', value, unit: '1' },
     ],

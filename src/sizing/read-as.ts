@@ -1,0 +1,25 @@
+import { printIn, printQuantity, type UnitSystem } from '../units/index.js'
+
+/** Amounts that people read otherwise than their unit tells: gas in cubic feet an hour, its pressure in inches of water, altitudes in feet, what drips by the hour. */
+export type ReadAs = 'gas-flow' | 'gas-pressure' | 'altitude' | 'drip'
+
+/** Prints an amount, in SI, as it is read. */
+export function printReadAs(value: number, read: ReadAs, system: UnitSystem): string {
+  if (!Number.isFinite(value)) return 'no limit'
+  switch (read) {
+    case 'gas-flow':
+      return printQuantity(value, 'gasFlow', system)
+    case 'gas-pressure':
+      return printIn(value, 'pressure', system === 'ip' ? 'in wc' : 'kPa', system === 'ip' ? 2 : 3)
+    case 'altitude':
+      return printIn(value, 'length', system === 'ip' ? 'ft' : 'm', 0)
+    case 'drip':
+      return printIn(value, 'volumeFlow', system === 'ip' ? 'gph' : 'L/h', 2)
+    default:
+      return neverRead(read)
+  }
+}
+
+function neverRead(read: never): never {
+  throw new TypeError(`nobody reads an amount as ${String(read)}`)
+}
