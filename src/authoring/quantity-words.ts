@@ -30,6 +30,7 @@ export const quantityWords: Readonly<Record<QuantityName, { readonly spoken: str
   heatFlux: { spoken: 'heat flux', example: '30 Btu/h ft2' },
   thermalResistance: { spoken: 'thermal resistance', example: '1.5 h ft2 F/Btu' },
   heatLossCoefficient: { spoken: 'heat loss coefficient', example: '659 Btu/h F' },
+  degreeDays: { spoken: 'degree days', example: '5600 F days' },
   energy: { spoken: 'energy', example: '820 therms' },
   number: { spoken: 'number', example: '8.2' },
 }

@@ -31,6 +31,7 @@ export const writtenLike: Readonly<Record<QuantityName, string>> = {
   thermalResistance: '1.5 h ft2 F/Btu',
   heatLossCoefficient: '650 Btu/h F',
   energy: '820 therms',
+  degreeDays: '5,600 F days',
   number: '8.2',
 }
 

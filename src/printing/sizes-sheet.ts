@@ -39,7 +39,7 @@ function itemsOf(line: SizeLine, page: Page): readonly Item[] {
     case 'sized':
       return [{ head: `${line.name}: ${amountOf(line, units)}`, ...aside, rows: rowsOf(line, page) }]
     case 'bounded':
-      return [{ head: `${line.name}: ${boundsOf(line, units)}`, ...aside, rows: [missingRow(line.missing)] }]
+      return [{ head: `${line.name}: ${boundsOf(line, units)}`, ...aside, rows: boundRows(line, page) }]
     case 'told':
       return [{ head: `${line.name}: ${line.text}`, ...aside, rows: [] }]
     case 'impossible':
@@ -63,6 +63,10 @@ function boundsOf({ low, high, quantity }: SizeLine & { readonly state: 'bounded
   return low === -Infinity ? `at most ${print(high)}` : `${print(low)} to ${print(high)}`
 }
 
+function boundRows({ missing, assumed = [] }: SizeLine & { readonly state: 'bounded' }, page: Page): readonly Row[] {
+  return [...grantedRows(assumed, page), ...(missing.length === 0 ? [] : [missingRow(missing)])]
+}
+
 function missingRow(missing: readonly Missing[]): Row {
   return { label: 'To know', text: addressesOf(missing) }
 }
@@ -71,21 +75,27 @@ function addressesOf(missing: readonly Missing[]): string {
   return missing.map(({ subject, fact }) => `${subject}.${fact}`).join(', ')
 }
 
-function rowsOf({ working, assumed, valid }: SizedLine, { units, told }: Page): readonly Row[] {
+function rowsOf({ working, assumed, valid }: SizedLine, page: Page): readonly Row[] {
   const steps = foldedSteps(
-    working.map((step) => stepText(step, units)),
-    told,
+    working.map((step) => stepText(step, page.units)),
+    page.told,
   )
-  const rests = assumed.includes(assumption)
+  return [
+    ...(steps.length === 0 ? [] : [{ label: 'Working', text: steps.join('; ') }]),
+    ...grantedRows(assumed, page),
+    ...(valid ? [] : [{ label: 'Beware', text: 'an input lies outside the range for which the method is published' }]),
+  ]
+}
+
+/** What is granted is told once in a topic; that a line rests on an assumption is told each time. */
+function grantedRows(assumed: readonly string[], { told }: Page): readonly Row[] {
   const granted = firstGranted(
     assumed.filter((one) => one !== assumption),
     told,
   )
   return [
-    ...(steps.length === 0 ? [] : [{ label: 'Working', text: steps.join('; ') }]),
     ...(granted.length === 0 ? [] : [{ label: 'Granted', text: granted.join('; ') }]),
-    ...(rests ? [{ label: 'Rests on', text: assumption }] : []),
-    ...(valid ? [] : [{ label: 'Beware', text: 'an input lies outside the range for which the method is published' }]),
+    ...(assumed.includes(assumption) ? [{ label: 'Rests on', text: assumption }] : []),
   ]
 }
 

@@ -36,6 +36,7 @@ const quantities: ReadonlyMap<string, QuantityName> = new Map([
   ['W/m2', 'heatFlux'],
   ['m2 K/W', 'thermalResistance'],
   ['J', 'energy'],
+  ['K d', 'degreeDays'],
   ['J/m3', 'energyPerVolume'],
   ['s', 'time'],
   ['kg', 'mass'],

@@ -29,6 +29,7 @@ export const quantityNames = Object.freeze([
   'thermalResistance',
   'heatLossCoefficient',
   'energy',
+  'degreeDays',
   'number',
 ] as const)
 
@@ -58,6 +59,7 @@ export const quantityNames = Object.freeze([
  * | thermalResistance | m2 K/W |
  * | heatLossCoefficient | W/K |
  * | energy | J |
+ * | degreeDays | K days |
  * | number | 1, written bare: pH, exponents |
  */
 export type QuantityName = (typeof quantityNames)[number]

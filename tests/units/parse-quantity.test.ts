@@ -192,6 +192,11 @@ const spellings: Partial<Record<QuantityName, readonly (readonly [string, number
     ['0.02 m/m', 0.02],
     ['-1/8 in/ft', -1 / 96],
   ],
+  degreeDays: [
+    ['5600 F days', (5600 * 5) / 9],
+    ['5,600 degF days', (5600 * 5) / 9],
+    ['3100 K d', 3100],
+  ],
   energyPerVolume: [
     ['1,025 Btu/ft3', (1025 * 1055.05585262) / 0.3048 ** 3],
     ['1025 Btu/cf', (1025 * 1055.05585262) / 0.3048 ** 3],

@@ -66,6 +66,7 @@ describe('amounts for reading', () => {
     ['30 Btu/h ft2', 'heatFlux', '30 Btu/h ft2', '94.6 W/m2'],
     ['1.5 h ft2 F/Btu', 'thermalResistance', '1.5 h ft2 F/Btu', '0.264 m2 K/W'],
     ['659 Btu/h F', 'heatLossCoefficient', '659 Btu/h F', '347.6 W/K'],
+    ['5600 F days', 'degreeDays', '5600 F days', '3111 K days'],
     ['820 therms', 'energy', '820 therms', '24031.8 kWh'],
     ['8.2', 'number', '8.2', '8.2'],
     ['1.375', 'number', '1.38', '1.38'],

@@ -13,7 +13,7 @@ import {
 import { si } from '../../units/index.js'
 import { smallestZoneLoad } from '../heat-load.js'
 import { chain } from './chain.js'
-import { zoneLoads } from './load-sizes.js'
+import { zoneLoads } from './zone-loads.js'
 import { sizeLine, type SizeLine, type Taking } from './size-line.js'
 import { systemFluid } from './system-fluid.js'
 import { volumeHeat } from './volume-heat.js'

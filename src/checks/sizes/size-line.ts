@@ -1,5 +1,5 @@
 import type { Answer, Listing, Missing } from '../../facts/index.js'
-import type { ReadAs, Sizing, Step } from '../../sizing/index.js'
+import type { BillBand, ReadAs, Sizing, Step } from '../../sizing/index.js'
 import type { QuantityName } from '../../units/index.js'
 
 /** What a line of a topic is about. */
@@ -26,13 +26,15 @@ export type SizeLine = SizeHead &
         readonly valid: boolean
       }
     | {
-        /** Known only to lie between two numbers, one of which may be without limit. */
+        /** Known only to lie between two numbers, one of which may be without limit; nothing is missing where that is all the method can tell. */
         readonly state: 'bounded'
         readonly quantity: QuantityName
         /** In SI. */
         readonly low: number
         readonly high: number
         readonly missing: readonly Missing[]
+        /** What was taken for granted; left out where that is nothing. */
+        readonly assumed?: readonly string[]
       }
     | { readonly state: 'told'; readonly text: string }
     | { readonly state: 'open'; readonly missing: readonly Missing[] }
@@ -76,6 +78,20 @@ export function boundLine(head: SizeHead, quantity: QuantityName, { answer, turn
   if (low !== high) return { ...head, state: 'bounded', quantity, low, high, missing }
   const assumed = answer.assumed ? [assumption] : []
   return { ...head, state: 'sized', quantity, value: low, working: [], valid: true, assumed }
+}
+
+/** A line of bounds from a calculation over what is known. */
+export function spreadLine(
+  head: SizeHead,
+  quantity: QuantityName,
+  { granted, calculate }: { readonly granted: readonly string[]; readonly calculate: (take: Taking) => BillBand },
+): SizeLine {
+  const { take, missing, assumed } = openTaking()
+  const result = calculate(take)
+  if (missing.length > 0) return { ...head, state: 'open', missing: unique(missing) }
+  if (!result.banded) return { ...head, state: 'impossible', why: result.why }
+  const { low, high } = result.band
+  return { ...head, state: 'bounded', quantity, low, high, missing: [], assumed: [...granted, ...assumed] }
 }
 
 /** A line in words, from what is known. */

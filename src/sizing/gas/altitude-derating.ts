@@ -31,7 +31,7 @@ export function altitudeShare({ altitude, countedFrom }: HighPlace): Sizing {
     value,
     working: [
       { name: 'altitude', value: altitude, unit: 'm', readAs: 'altitude' },
-      { name: 'altitude that counts', value: counted, unit: 'm' },
+      { name: 'altitude that counts', value: counted, unit: 'm', readAs: 'altitude' },
       { name: 'share of the input', value, unit: '1' },
     ],
     assumed: ['no figure of the maker'],
