@@ -45,6 +45,7 @@ import { steadyLoad } from './steady-load.js'
 import { wireLoss } from './wire-loss.js'
 import { draftReadings } from './draft-readings.js'
 import { inletsLeftOpen } from './inlets-left-open.js'
+import { outdoorAirEnough } from './outdoor-air-enough.js'
 import { roomAirNeeded } from './room-air-needed.js'
 import { calibrationAge } from './calibration-age.js'
 import { tapping } from './tapping.js'
@@ -140,6 +141,7 @@ export const builtInChecks: readonly FactHandle[] = Object.freeze([
   cutoffInVolume,
   separatorWater,
   automaticVents,
+  outdoorAirEnough,
   dirtSeparated,
   coldSource,
   tempered,

@@ -1,5 +1,5 @@
 import type { SizeLine, SizeTopic } from '../../src/checks/index.js'
-import { applyEdits, type Edit, type InstallationWritten } from '../../src/model/index.js'
+import { applyEdits, type Edit } from '../../src/model/index.js'
 import { sizeInstallation } from '../../src/size-installation.js'
 import { parseQuantity } from '../../src/units/index.js'
 import { openEquipment, openSeed, openTowns } from '../houses/open-house.js'

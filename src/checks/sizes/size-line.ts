@@ -49,6 +49,8 @@ export interface Taking {
   readonly list: (answer: Answer) => readonly string[]
   /** Everything of a kind, where the count says that this is all. */
   readonly all: (kind: string, listing: Listing) => Listing['things']
+  /** Notes what else is missing. */
+  readonly note: (more: readonly Missing[]) => void
 }
 
 /**
@@ -144,6 +146,9 @@ function openTaking(): Open {
       all: (kind, { things, more }) => {
         if (more > 0) missing.push({ subject: kind, fact: 'count' })
         return things
+      },
+      note: (more) => {
+        missing.push(...more)
       },
     },
   }

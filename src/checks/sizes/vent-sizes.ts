@@ -4,10 +4,15 @@ import { sized } from '../../sizing/index.js'
 import { equivalentLength } from '../equivalent-length.js'
 import { longestAllowed } from '../longest-allowed.js'
 import { stated } from './chain.js'
+import { airSizes } from './air-sizes.js'
 import { sizeLine, type SizeLine } from './size-line.js'
 
-/** How long each side of the vent counts, and what is left of the maker's longest. */
-export function ventSizes({ ask, listed }: Context): readonly SizeLine[] {
+/** How long each side of the vent counts, what is left of the maker's longest, and the air for burners without an intake. */
+export function ventSizes(context: Context): readonly SizeLine[] {
+  return [...runSizes(context), ...airSizes(context)]
+}
+
+function runSizes({ ask, listed }: Context): readonly SizeLine[] {
   return listed(ventRun).things.flatMap((run) => [
     sizeLine({ name: 'equivalent length', of: run.id }, 'length', (take) => {
       const answer = ask(equivalentLength, run)

@@ -32,6 +32,8 @@ export const building = kind('building', {
     heatLoss: quantity('heatRate'),
     /** Heat that it loses for each degree between indoors and outdoors; Btu/h F, above zero. */
     heatLossCoefficient: quantity('heatLossCoefficient'),
+    /** Air changes of the building in an hour, as measured; a number, commonly 0.2 to 1. */
+    airChanges: quantity('number'),
     /** Fuel that was used in a year; therms, above zero. */
     fuelOfYear: quantity('energy'),
     /** Part of the fuel of a year that made hot water, cooked and dried; therms, zero or more. */
