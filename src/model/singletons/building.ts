@@ -34,6 +34,8 @@ export const building = kind('building', {
     heatLossCoefficient: quantity('heatLossCoefficient'),
     /** Air changes of the building in an hour, as measured; a number, commonly 0.2 to 1. */
     airChanges: quantity('number'),
+    /** Time in which the building loses about two thirds of its warmth without heat; hours, commonly 20 to 100. */
+    timeConstant: quantity('time'),
     /** Fuel that was used in a year; therms, above zero. */
     fuelOfYear: quantity('energy'),
     /** Part of the fuel of a year that made hot water, cooked and dried; therms, zero or more. */
