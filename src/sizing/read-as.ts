@@ -1,7 +1,7 @@
 import { printIn, printQuantity, type UnitSystem } from '../units/index.js'
 
-/** Amounts that people read otherwise than their unit tells: gas in cubic feet an hour, its pressure in inches of water, altitudes in feet, what drips by the hour, and air in cubic feet a minute. */
-export type ReadAs = 'air' | 'gas-flow' | 'gas-pressure' | 'altitude' | 'drip'
+/** Amounts that people read otherwise than their unit tells: gas in cubic feet an hour, its pressure in inches of water, altitudes in feet, what drips by the hour, air in cubic feet a minute, and shares in parts or percent. */
+export type ReadAs = 'air' | 'parts' | 'percent' | 'gas-flow' | 'gas-pressure' | 'altitude' | 'drip'
 
 /** Prints an amount, in SI, as it is read. */
 export function printReadAs(value: number, read: ReadAs, system: UnitSystem): string {
@@ -15,6 +15,10 @@ export function printReadAs(value: number, read: ReadAs, system: UnitSystem): st
       return printIn(value, 'length', system === 'ip' ? 'ft' : 'm', 0)
     case 'air':
       return printIn(value, 'volumeFlow', system === 'ip' ? 'cfm' : 'L/s', 1)
+    case 'parts':
+      return printQuantity(value, 'concentration', system)
+    case 'percent':
+      return printQuantity(value, 'fraction', system)
     case 'drip':
       return printIn(value, 'volumeFlow', system === 'ip' ? 'gph' : 'L/h', 2)
     default:

@@ -132,7 +132,7 @@ const warmth = (sizing: Sizing): number => (sizing.sized ? sizing.value : -Infin
 
 /** Supply and return over the season, by the first zone that states its design water. */
 function curveLines(context: Context): readonly SizeLine[] {
-  const first = context.listed(zone).things.find((one) => context.ask('designSupply', one).state === 'number')
+  const first = firstDesigned(context)
   if (first === undefined) return []
   return curveSteps.flatMap((share) => [
     sizeLine({ name: `supply at ${share.spoken}`, of: first.id }, 'temperature', (take) =>
@@ -142,6 +142,18 @@ function curveLines(context: Context): readonly SizeLine[] {
       atShare(context, take, first, share.part, resetReturn),
     ),
   ])
+}
+
+function firstDesigned({ ask, listed }: Context): Thing | undefined {
+  return listed(zone).things.find((one) => ask('designSupply', one).state === 'number')
+}
+
+/** Design water of the house: that of the first zone which states its own. */
+export function designOfHouse(context: Context, take: Taking): ResetDesign {
+  const first = firstDesigned(context)
+  if (first !== undefined) return resetDesign(context, take, first)
+  take.note([{ subject: zone.name, fact: 'designSupply' }])
+  return { supply: NaN, return: NaN, room: NaN, balance: NaN, designOutdoor: NaN, exponent: NaN }
 }
 
 const curveSteps = [

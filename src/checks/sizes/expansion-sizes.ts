@@ -18,6 +18,7 @@ import { boundLine, sizeLine, type SizeLine, type Taking } from './size-line.js'
 import { systemFluid } from './system-fluid.js'
 import { systemWater } from './system-water.js'
 import { belowRelief, coldFill, reliefSetting, setFill, swelling, tankPressures, wantedAtTop } from './tank-inputs.js'
+import { tankTag } from './tank-tag.js'
 import { askOnce } from '../ask-once.js'
 
 const tenGallons = si('volume', '10 gal')
@@ -100,6 +101,7 @@ function tankLines(context: Context, tank: Thing): readonly SizeLine[] {
     sizeLine({ name: 'charge to set, water side empty', of }, 'pressure', (take) =>
       stated('the cold fill pressure', coldFill(context, take), 'Pa'),
     ),
+    tankTag(context, { tank, fitted: (take) => fitted(context, take, tank) }),
     sizeLine({ name: 'fitted', of }, 'volume', (take) =>
       stated('plate of the tank', take.number(ask('volume', tank)), 'm3'),
     ),

@@ -1,0 +1,64 @@
+import type { Context } from '../../facts/index.js'
+import { reading, type Thing } from '../../model/index.js'
+import { condensingEfficiency, flueDewPoint, type Sizing } from '../../sizing/index.js'
+import { airFreeMonoxide } from '../air-free-monoxide.js'
+import { carbonDioxideGap } from '../carbon-dioxide-gap.js'
+import { stated } from './chain.js'
+import { withSlip, type MeasuredFlue } from './flue-of-boiler.js'
+import { sizeLine, type SizeLine, type Taking } from './size-line.js'
+
+/** What each printed slip says of the air, the dew point and the loss of a burner. */
+export function slipSizes(context: Context): readonly SizeLine[] {
+  const { ask, listed } = context
+  const slips = listed(reading).things.filter((one) => ask('oxygen', one).state === 'number')
+  return slips.flatMap((slip) => linesOf(context, slip))
+}
+
+function linesOf(context: Context, slip: Thing): readonly SizeLine[] {
+  const { ask } = context
+  const of = slip.id
+  const printed = (take: Taking, fact: typeof airFreeMonoxide, readAs: 'parts' | 'percent'): Sizing => {
+    const answer = stated('as printed on the slip', take.number(ask(fact, slip)), '1')
+    return answer.sized ? { ...answer, working: answer.working.map((step) => ({ ...step, readAs })) } : answer
+  }
+  return [
+    sizeLine({ name: 'CO without the air that dilutes it', of }, 'concentration', (take) =>
+      printed(take, airFreeMonoxide, 'parts'),
+    ),
+    sizeLine({ name: 'CO2 on the slip off from its oxygen by', of }, 'fraction', (take) =>
+      printed(take, carbonDioxideGap, 'percent'),
+    ),
+    sizeLine({ name: 'excess air', of }, 'fraction', (take) =>
+      flueOf(context, take, { slip, next: ({ excessAir }) => stated('excess air', excessAir, '1') }),
+    ),
+    sizeLine({ name: 'dew point of the flue gas', of }, 'temperature', (take) =>
+      flueOf(context, take, { slip, next: flueDewPoint }),
+    ),
+    ...(ask('flueTemperature', slip).state === 'number' ? [efficiencyLine(context, slip)] : []),
+  ]
+}
+
+function efficiencyLine(context: Context, slip: Thing): SizeLine {
+  return sizeLine({ name: 'efficiency without the loss of the jacket', of: slip.id }, 'fraction', (take) => {
+    const flueTemperature = take.number(context.ask('flueTemperature', slip))
+    return flueOf(context, take, {
+      slip,
+      next: (flue) => condensingEfficiency({ ...flue, flueTemperature, jacketLoss: 0 }),
+    })
+  })
+}
+
+function flueOf(
+  context: Context,
+  take: Taking,
+  { slip, next }: { readonly slip: Thing; readonly next: (flue: MeasuredFlue) => Sizing },
+): Sizing {
+  const { ask, find } = context
+  const burner = find(take.word(ask('component', slip)))
+  const oxygen = take.number(ask('oxygen', slip))
+  if (burner === undefined) {
+    take.note([{ subject: slip.id, fact: 'component' }])
+    return stated('flue gas', NaN, '1')
+  }
+  return withSlip(context, take, { burner, oxygen, next })
+}
