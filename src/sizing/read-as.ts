@@ -1,7 +1,7 @@
 import { printIn, printQuantity, type UnitSystem } from '../units/index.js'
 
-/** Amounts that people read otherwise than their unit tells: gas in cubic feet an hour, its pressure in inches of water, altitudes in feet, what drips by the hour, air in cubic feet a minute, and shares in parts or percent. */
-export type ReadAs = 'air' | 'parts' | 'percent' | 'gas-flow' | 'gas-pressure' | 'altitude' | 'drip'
+/** Amounts that people read otherwise than their unit tells: gas in cubic feet an hour, its pressure in inches of water, altitudes and runs of pipe in feet, what drips by the hour, air in cubic feet a minute, and shares in parts or percent. */
+export type ReadAs = 'air' | 'parts' | 'percent' | 'gas-flow' | 'gas-pressure' | 'distance' | 'drip'
 
 /** Prints an amount, in SI, as it is read. */
 export function printReadAs(value: number, read: ReadAs, system: UnitSystem): string {
@@ -11,8 +11,8 @@ export function printReadAs(value: number, read: ReadAs, system: UnitSystem): st
       return printQuantity(value, 'gasFlow', system)
     case 'gas-pressure':
       return printIn(value, 'pressure', system === 'ip' ? 'in wc' : 'kPa', system === 'ip' ? 2 : 3)
-    case 'altitude':
-      return printIn(value, 'length', system === 'ip' ? 'ft' : 'm', 0)
+    case 'distance':
+      return printIn(value, 'length', system === 'ip' ? 'ft' : 'm', 1)
     case 'air':
       return printIn(value, 'volumeFlow', system === 'ip' ? 'cfm' : 'L/s', 1)
     case 'parts':

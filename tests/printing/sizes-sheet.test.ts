@@ -72,7 +72,7 @@ describe('a page of sizes', () => {
     const working: readonly Step[] = [
       { name: 'gas', value: 0.0019664, unit: 'm3/s', readAs: 'gas-flow' },
       { name: 'left', value: 1619.1, unit: 'Pa', readAs: 'gas-pressure' },
-      { name: 'altitude', value: 0, unit: 'm', readAs: 'altitude' },
+      { name: 'altitude', value: 0, unit: 'm', readAs: 'distance' },
       { name: 'drip', value: 8.938e-7, unit: 'm3/s', readAs: 'drip' },
     ]
     expect(rowsOf([line({ name: 'all', working })], units)).toEqual([[`Working: ${text}`]])

@@ -142,7 +142,7 @@ describe('a tag for the gauge', () => {
   })
 
   it('is open while its numbers are', () => {
-    const tag = sizesOf('larkspur-lane', [{ forget: 'EX1.precharge' }])(line('expansion', 'tag for the gauge', 'EX1'))
-    expect(tag).toMatchObject({ state: 'open', missing: [{ subject: 'EX1', fact: 'precharge' }] })
+    const tag = sizesOf('larkspur-lane', [{ forget: 'EX1.volume' }])(line('expansion', 'tag for the gauge', 'EX1'))
+    expect(tag).toMatchObject({ state: 'open', missing: [{ subject: 'EX1', fact: 'volume' }] })
   })
 })

@@ -84,7 +84,7 @@ function tankLines(context: Context, tank: Thing): readonly SizeLine[] {
     ),
     sizeLine({ name: 'gauge when hot', of }, 'pressure', (take) =>
       chain(swollen(context, take, 1), (expansion) => {
-        const { volume, precharge, fill: cold, atmosphere } = fitted(context, take, tank)
+        const { volume, precharge, fill: cold, atmosphere } = asFilled(context, take, tank)
         return hotPressure({ volume, precharge, fill: cold, atmosphere, expansion })
       }),
     ),
@@ -94,7 +94,7 @@ function tankLines(context: Context, tank: Thing): readonly SizeLine[] {
           systemVolume,
           fluid: systemFluid(context, take),
           cold: take.number(askOnce(context, heatingFluid, 'fillTemperature')),
-          tank: { ...fitted(context, take, tank), highest: reliefSetting(context, take) },
+          tank: { ...asFilled(context, take, tank), highest: reliefSetting(context, take) },
         }),
       ),
     ),
@@ -119,6 +119,11 @@ function swollen(context: Context, take: Taking, part: number): Sizing {
   return chain(systemWater(context, take, { estimates: true }).likely, (volume) =>
     chain(swelling(context, take), (share) => stated('swelling of the water', volume * part * share, 'm3')),
   )
+}
+
+/** What happens while the house is filled as it is, be that too little. */
+function asFilled(context: Context, take: Taking, tank: Thing): FittedTank {
+  return { ...fitted(context, take, tank), fill: setFill(context, take) }
 }
 
 function fitted(context: Context, take: Taking, tank: Thing): FittedTank {

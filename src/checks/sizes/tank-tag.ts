@@ -9,7 +9,7 @@ import { systemFluid } from './system-fluid.js'
 import { systemWater } from './system-water.js'
 import { reliefSetting } from './tank-inputs.js'
 
-/** What to write on a tag at the gauge: the charge, and the readings to expect cold, on the design day, and at the hottest. */
+/** What to write on a tag at the gauge: the charge to set, and the readings to expect cold, on the design day, and at the hottest. */
 export function tankTag(
   context: Context,
   { tank, fitted }: { readonly tank: Thing; readonly fitted: (take: Taking) => FittedTank },
@@ -18,19 +18,20 @@ export function tankTag(
     const cold = take.number(askOnce(context, heatingFluid, 'fillTemperature'))
     const { supply, return: back } = designOfHouse(context, take)
     const warm = [(supply + back) / 2, take.number(askOnce(context, heatingFluid, 'highestMean'))]
-    const { precharge, fill, ...rest } = fitted(take)
+    const { fill, ...rest } = fitted(take)
+    const charged = { ...rest, fill, precharge: fill }
     const readings = warm.map((temperature) => ({
       temperature,
-      pressure: hotReading(context, take, { tank: { precharge, fill, ...rest }, cold, hot: temperature }),
+      pressure: hotReading(context, take, { tank: charged, cold, hot: temperature }),
     }))
     const relief = reliefSetting(context, take)
-    const numbers = [cold, precharge, fill, relief, ...warm]
+    const numbers = [cold, fill, relief, ...warm]
     if (numbers.some((number) => !Number.isFinite(number))) return ''
     const wrong = readings.flatMap(({ pressure }) => (pressure.sized ? [] : [pressure.why]))[0]
     if (wrong !== undefined) return wrong
     return pressureTag({
       units: context.installation.units,
-      precharge,
+      precharge: fill,
       relief,
       cold: { temperature: cold, pressure: fill },
       hot: readings

@@ -14,19 +14,19 @@ export function ventSizes(context: Context): readonly SizeLine[] {
 
 function runSizes({ ask, listed }: Context): readonly SizeLine[] {
   return listed(ventRun).things.flatMap((run) => [
-    sizeLine({ name: 'equivalent length', of: run.id }, 'length', (take) => {
+    sizeLine({ name: 'equivalent length', of: run.id, readAs: 'distance' }, 'length', (take) => {
       const answer = ask(equivalentLength, run)
       return stated((answer.witness ?? []).join(' + '), take.number(answer), 'm')
     }),
-    sizeLine({ name: 'length left', of: run.id }, 'length', (take) => {
+    sizeLine({ name: 'length left', of: run.id, readAs: 'distance' }, 'length', (take) => {
       const most = take.number(ask(longestAllowed, run))
       const built = take.number(ask(equivalentLength, run))
       return sized({
         value: most - built,
         working: [
-          { name: 'longest by the table of the maker', value: most, unit: 'm' },
-          { name: 'as built', value: built, unit: 'm' },
-          { name: 'left', value: most - built, unit: 'm' },
+          { name: 'longest by the table of the maker', value: most, unit: 'm', readAs: 'distance' },
+          { name: 'as built', value: built, unit: 'm', readAs: 'distance' },
+          { name: 'left', value: most - built, unit: 'm', readAs: 'distance' },
         ],
         assumed: [],
         valid: true,
