@@ -2,7 +2,7 @@ import { assumption, type SizeLine, type Sizes, type TopicSizes } from '../check
 import type { Missing } from '../facts/index.js'
 import { printQuantity, type UnitSystem } from '../units/index.js'
 import type { Item, Row, Section, Sheet } from './sheet.js'
-import { printReadAs, stepText } from '../sizing/index.js'
+import { printReadAs, reasonText, stepText } from '../sizing/index.js'
 import { firstGranted, foldedSteps, nothingTold, type Told } from './folded-working.js'
 
 /** A page of numbers, topic by topic, each with a working that can be followed with a pencil. */
@@ -43,7 +43,7 @@ function itemsOf(line: SizeLine, page: Page): readonly Item[] {
     case 'told':
       return [{ head: `${line.name}: ${line.text}`, ...aside, rows: [] }]
     case 'impossible':
-      return [{ head: line.name, ...aside, text: line.why, rows: [] }]
+      return [{ head: line.name, ...aside, text: reasonText(line.why, units), rows: [] }]
     case 'open':
       return []
     default:

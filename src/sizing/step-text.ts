@@ -8,7 +8,8 @@ export function stepText({ name, value, unit, readAs }: Step, system: UnitSystem
   return name === '' ? amount : `${name}: ${amount}`
 }
 
-function amountText(value: number, unit: string, system: UnitSystem): string {
+/** An amount, in SI, in the units of the reader. */
+export function amountText(value: number, unit: string, system: UnitSystem): string {
   const quantity = unit === 'K' ? warmth(value) : quantities.get(unit)
   return quantity === undefined ? plainText(value, unit) : printQuantity(value, quantity, system)
 }

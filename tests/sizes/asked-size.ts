@@ -1,4 +1,4 @@
-import type { SizeLine, SizeTopic } from '../../src/checks/index.js'
+import type { SizeLine, Sizes, SizeTopic } from '../../src/checks/index.js'
 import { applyEdits, type Edit } from '../../src/model/index.js'
 import { sizeInstallation } from '../../src/size-installation.js'
 import { parseQuantity } from '../../src/units/index.js'
@@ -14,14 +14,19 @@ export interface AskedLine {
   readonly of?: string
 }
 
-/** Every line of a seed as edited, by topic. */
+/** All sizes of a seed as edited. */
+export function sizesOfHouse(seed: 'larkspur-lane' | 'coopers-stair', edits: readonly Edit[]): Sizes {
+  const edited = applyEdits(openSeed(seed), edits, rulebook.model)
+  if (!edited.ok) throw new Error(edited.problems.map(({ message }) => message).join(' '))
+  return sizeInstallation({ ...edited.document, installation: 1 }, rulebook, { equipment })
+}
+
+/** Finds a line of a seed as edited. */
 export function sizesOf(
   seed: 'larkspur-lane' | 'coopers-stair',
   edits: readonly Edit[],
 ): (asked: AskedLine) => SizeLine {
-  const edited = applyEdits(openSeed(seed), edits, rulebook.model)
-  if (!edited.ok) throw new Error(edited.problems.map(({ message }) => message).join(' '))
-  const { topics } = sizeInstallation({ ...edited.document, installation: 1 }, rulebook, { equipment })
+  const { topics } = sizesOfHouse(seed, edits)
   return ({ topic, name, of }) => {
     const lines = topics.find((one) => one.topic === topic)?.lines ?? []
     const found = lines.find((line) => line.name === name && line.of === of)

@@ -15,7 +15,7 @@ import { si } from '../../units/index.js'
 import { askOnce } from '../ask-once.js'
 import { chain } from './chain.js'
 import { monthBillSizes } from './month-bill-sizes.js'
-import { sizeLine, spreadLine, toldLine, type SizeLine, type Taking } from './size-line.js'
+import { sizeLine, spreadLine, toldLine, type SizeLine, type Taking, type Untold } from './size-line.js'
 import { climateMonths, degreeDaysBase, degreeDaysOfYear, monthFuels, saysMonths } from './weather.js'
 import { zoneLoads } from './zone-loads.js'
 
@@ -53,8 +53,8 @@ function compared(context: Context, take: Taking): Sizing {
   )
 }
 
-function verdictOf(difference: Sizing): string {
-  if (!difference.sized) return difference.why
+function verdictOf(difference: Sizing): string | Untold {
+  if (!difference.sized) return difference
   return Math.abs(difference.value) <= widestAgreement
     ? 'they agree within 25 %'
     : 'they differ by more than 25 %: one of the two is wrong'

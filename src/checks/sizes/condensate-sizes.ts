@@ -104,7 +104,7 @@ function gasOfYear(context: Context, take: Taking, one: Thing): Sizing {
   return chain(zoneLoads(context, take), (load) =>
     chain(fullLoadTime(context, take), (time) =>
       chain(efficiencyAt(context, take, { one, part: 0.5 }), (efficiency) =>
-        over('gas burned', load * time, efficiency, 'J'),
+        over('gas burned', load * time, ['efficiency', efficiency], 'J'),
       ),
     ),
   )
@@ -143,7 +143,7 @@ function condensateOfYear(context: Context, take: Taking, one: Thing): Sizing {
 
 function volumeOf(mass: number, unit: 'm3' | 'm3/s'): Sizing {
   const drips = unit === 'm3/s' ? ({ readAs: 'drip' } as const) : {}
-  const volume = over('condensate by volume', mass, density, unit)
+  const volume = over('condensate by volume', mass, ['density of water', density], unit)
   if (!volume.sized) return volume
   return {
     ...volume,

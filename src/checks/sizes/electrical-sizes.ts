@@ -30,11 +30,13 @@ export function electricalSizes(context: Context): readonly SizeLine[] {
 
 function dropLine({ ask }: Context, one: Thing): SizeLine {
   return sizeLine({ name: 'voltage lost on its wire', of: one.id }, 'voltage', (take) =>
-    chain(over('current', take.number(ask('power', one)), take.number(ask('voltage', one)), 'A'), (current) =>
-      chain(
-        wireResistance({ gauge: take.number(ask('wireGauge', one)), temperature: warm, stranded: false }),
-        (resistance) => wireDrop({ resistance, current, length: take.number(ask('wireLength', one)) }),
-      ),
+    chain(
+      over('current', take.number(ask('power', one)), ['voltage', take.number(ask('voltage', one))], 'A'),
+      (current) =>
+        chain(
+          wireResistance({ gauge: take.number(ask('wireGauge', one)), temperature: warm, stranded: false }),
+          (resistance) => wireDrop({ resistance, current, length: take.number(ask('wireLength', one)) }),
+        ),
     ),
   )
 }

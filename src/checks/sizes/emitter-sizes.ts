@@ -11,6 +11,7 @@ import {
   type Thing,
 } from '../../model/index.js'
 import {
+  cannotSize,
   castIronRadiator as castIron,
   emitterOutput,
   requiredWater,
@@ -31,9 +32,21 @@ export function emitterSizes(context: Context): readonly SizeLine[] {
   const { things } = context.listed(emitter)
   return [
     ...things.flatMap((thing) => linesOf(context, thing)),
+    ...emptyZones(context),
     toldLine({ name: 'emitter that sets the curve' }, (take) => deciding(context, take)),
     ...curveLines(context),
   ]
+}
+
+/** Zones of which it is said that they have no emitter at all. */
+function emptyZones({ ask, listed }: Context): readonly SizeLine[] {
+  return listed(zone).things.flatMap((one) => {
+    const emitters = ask('emitters', one)
+    const empty = emitters.state === 'list' && emitters.complete && emitters.members.length === 0
+    return empty
+      ? [{ name: 'emitters', of: one.id, state: 'impossible', why: `The zone ${one.id} has no emitter.` }]
+      : []
+  })
 }
 
 function linesOf(context: Context, thing: Thing): readonly SizeLine[] {
@@ -52,11 +65,13 @@ function linesOf(context: Context, thing: Thing): readonly SizeLine[] {
 
 /** What an emitter gives with the water for which its zone is designed. */
 export function outputAtDesignWater(context: Context, take: Taking, thing: Thing): Sizing {
-  return emitterOutput({
+  const water = designMean(context, take, thing)
+  const output = emitterOutput({
     rating: ratingOf(context, take, thing),
-    excess: designMean(context, take, thing) - air(context, take, thing),
+    excess: water - air(context, take, thing),
     kept: take.number(context.ask('coverFactor', thing)),
   })
+  return water === Infinity ? cannotSize(`No zone feeds ${thing.id}.`) : output
 }
 
 function needed(context: Context, take: Taking, thing: Thing): Sizing {

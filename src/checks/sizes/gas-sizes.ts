@@ -70,13 +70,17 @@ interface Supplied {
 
 function solved(context: Context, take: Taking, { delivery, gas }: Supplied): GasPressures {
   const atmosphere = atmosphericPressure(take.number(askOnce(context, site, 'altitude')))
-  return gasPressures({
-    sections: gasSections(context, take),
+  const sections = gasSections(context, take)
+  const unlisted = sections.find(({ bore }) => 'insideDiameter' in bore && Number.isNaN(bore.insideDiameter))
+  if (unlisted !== undefined) return { ok: false, why: `No table lists the pipe of ${unlisted.id}.` }
+  const result = gasPressures({
+    sections,
     gas: gasFlow(gas),
     heatingValue: take.number(askOnce(context, fuel, 'heatingValue')),
     delivery,
     atmosphere: atmosphere.sized ? atmosphere.value : NaN,
   })
+  return atmosphere.sized ? result : { ok: false, why: atmosphere.why }
 }
 
 /** The table for natural gas below 2 psi with half an inch of drop; other gases and materials have tables of their own. */

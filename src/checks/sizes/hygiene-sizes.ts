@@ -68,7 +68,7 @@ function standingLines(context: Context, one: Thing): readonly SizeLine[] {
     sizeLine({ name: 'wait for hot water', of }, 'time', (take) => {
       const served = context.find(take.word(context.ask('fixture', outlet)))
       const flow = served === undefined ? NaN : take.number(context.ask('flow', served))
-      return chain(volume(take), (water) => over('time', water, flow, 's'))
+      return chain(volume(take), (water) => over('time', water, ['flow of the fixture', flow], 's'))
     }),
   ]
 }

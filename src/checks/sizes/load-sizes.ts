@@ -5,7 +5,7 @@ import { boilerOutput } from '../heat-load.js'
 import { askOnce } from '../ask-once.js'
 import { billSizes } from './bill-sizes.js'
 import { chain, over } from './chain.js'
-import { sizeLine, toldLine, type SizeLine, type Taking } from './size-line.js'
+import { sizeLine, toldLine, type SizeLine, type Taking, type Untold } from './size-line.js'
 import { zoneLoads } from './zone-loads.js'
 
 /** Heat that the house needs, zone by zone, and how the boilers stand to it. */
@@ -16,17 +16,21 @@ export function loadSizes(context: Context): readonly SizeLine[] {
   return [
     sizeLine({ name: 'design load of all zones' }, 'heatRate', (take) => zoneLoads(context, take)),
     sizeLine({ name: 'load of a floor area' }, 'heatFlux', (take) =>
-      chain(zoneLoads(context, take), (load) => over('load of the area', load, take.number(area), 'W/m2')),
+      chain(zoneLoads(context, take), (load) =>
+        over('load of the area', load, ['heated area', take.number(area)], 'W/m2'),
+      ),
     ),
     toldLine({ name: 'such a load in a renovated house is' }, (take) => plausible(areaLoad(context, take))),
     sizeLine({ name: 'zones over the calculated heat loss' }, 'number', (take) =>
-      chain(zoneLoads(context, take), (load) => over('zones over house', load, take.number(loss), '1')),
+      chain(zoneLoads(context, take), (load) =>
+        over('zones over house', load, ['calculated heat loss', take.number(loss)], '1'),
+      ),
     ),
     sizeLine({ name: 'boiler output over load' }, 'number', (take) =>
       chain(zoneLoads(context, take), (load) => outputOverLoad({ output: take.number(ask(boilerOutput)), load })),
     ),
     sizeLine({ name: 'load from which the boiler is no more than 1.4 times it' }, 'heatRate', (take) =>
-      over('output over 1.4', take.number(ask(boilerOutput)), 1.4, 'W'),
+      over('output over 1.4', take.number(ask(boilerOutput)), ['ratio', 1.4], 'W'),
     ),
     sizeLine({ name: 'largest boiler within 1.4 times the load' }, 'heatRate', (take) =>
       chain(zoneLoads(context, take), (load) => outputAtRatio({ load, ratio: 1.4 })),
@@ -45,4 +49,4 @@ function areaLoad(context: Context, take: Taking): Sizing {
   return chain(zoneLoads(context, take), (load) => loadOfArea({ load, area, difference }))
 }
 
-const plausible = (each: Sizing): string => (each.sized ? loadPlausibility(each.value) : each.why)
+const plausible = (each: Sizing): string | Untold => (each.sized ? loadPlausibility(each.value) : each)

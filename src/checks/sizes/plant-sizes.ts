@@ -31,6 +31,7 @@ export function plantSizes(context: Context): readonly SizeLine[] {
   const tanks = listed(indirectTank).things
   return [
     ...(listed(boiler).things.length > 1 ? severalLines(context) : []),
+    sizeLine({ name: 'turndown of all boilers together' }, 'number', (take) => plantTurndown(plant(context, take))),
     ...tanks.map((tank) =>
       sizeLine({ name: 'longest that heating waits for a cold tank', of: tank.id }, 'time', (take) =>
         waiting(context, take, tank),
@@ -58,7 +59,6 @@ function severalLines(context: Context): readonly SizeLine[] {
     sizeLine({ name: 'part of the load covered with the largest boiler out' }, 'fraction', (take) =>
       chain(zoneLoads(context, take), (load) => shareWithOneOut(plant(context, take), load)),
     ),
-    sizeLine({ name: 'turndown of all boilers together' }, 'number', (take) => plantTurndown(plant(context, take))),
   ]
 }
 

@@ -41,6 +41,11 @@ export type SizeLine = SizeHead &
     | { readonly state: 'impossible'; readonly why: string }
   )
 
+/** A sentence on why there are no words. */
+export interface Untold {
+  readonly why: string
+}
+
 /** Takes numbers out of answers; whatever has none, or may have more, is noted as missing. */
 export interface Taking {
   readonly number: (answer: Answer) => number
@@ -63,6 +68,7 @@ export function sizeLine(head: SizeHead, quantity: QuantityName, calculate: (tak
   if (missing.length > 0) return { ...head, state: 'open', missing: unique(missing) }
   if (!result.sized) return { ...head, state: 'impossible', why: result.why }
   const { value, working, valid } = result
+  if (Number.isNaN(value)) return { ...head, state: 'impossible', why: 'No number comes of what is stated.' }
   return { ...head, state: 'sized', quantity, value, working, valid, assumed: [...result.assumed, ...assumed] }
 }
 
@@ -96,11 +102,12 @@ export function spreadLine(
   return { ...head, state: 'bounded', quantity, low, high, missing: [], assumed: [...granted, ...assumed] }
 }
 
-/** A line in words, from what is known. */
-export function toldLine(head: SizeHead, tell: (take: Taking) => string): SizeLine {
+/** A line in words, from what is known; a number that cannot be makes it impossible. */
+export function toldLine(head: SizeHead, tell: (take: Taking) => string | Untold): SizeLine {
   const { take, missing } = openTaking()
   const text = tell(take)
-  return missing.length > 0 ? { ...head, state: 'open', missing: unique(missing) } : { ...head, state: 'told', text }
+  if (missing.length > 0) return { ...head, state: 'open', missing: unique(missing) }
+  return typeof text === 'string' ? { ...head, state: 'told', text } : { ...head, state: 'impossible', why: text.why }
 }
 
 /** Said of a line that takes a value which the document only assumes. */

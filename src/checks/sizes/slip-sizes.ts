@@ -1,7 +1,6 @@
 import type { Context } from '../../facts/index.js'
 import { reading, type Thing } from '../../model/index.js'
-import { condensingEfficiency, flueDewPoint, type Sizing } from '../../sizing/index.js'
-import { airFreeMonoxide } from '../air-free-monoxide.js'
+import { carbonMonoxideAirFree, condensingEfficiency, flueDewPoint, sized, type Sizing } from '../../sizing/index.js'
 import { carbonDioxideGap } from '../carbon-dioxide-gap.js'
 import { stated } from './chain.js'
 import { withSlip, type MeasuredFlue } from './flue-of-boiler.js'
@@ -17,16 +16,22 @@ export function slipSizes(context: Context): readonly SizeLine[] {
 function linesOf(context: Context, slip: Thing): readonly SizeLine[] {
   const { ask } = context
   const of = slip.id
-  const printed = (take: Taking, fact: typeof airFreeMonoxide, readAs: 'parts' | 'percent'): Sizing => {
-    const answer = stated('as printed on the slip', take.number(ask(fact, slip)), '1')
-    return answer.sized ? { ...answer, working: answer.working.map((step) => ({ ...step, readAs })) } : answer
-  }
   return [
     sizeLine({ name: 'CO without the air that dilutes it', of }, 'concentration', (take) =>
-      printed(take, airFreeMonoxide, 'parts'),
+      inParts(
+        carbonMonoxideAirFree({
+          carbonMonoxide: take.number(ask('carbonMonoxide', slip)),
+          oxygen: take.number(ask('oxygen', slip)),
+        }),
+      ),
     ),
     sizeLine({ name: 'CO2 on the slip off from its oxygen by', of }, 'fraction', (take) =>
-      printed(take, carbonDioxideGap, 'percent'),
+      sized({
+        value: take.number(ask(carbonDioxideGap, slip)),
+        working: [],
+        assumed: [],
+        valid: true,
+      }),
     ),
     sizeLine({ name: 'excess air', of }, 'fraction', (take) =>
       flueOf(context, take, { slip, next: ({ excessAir }) => stated('excess air', excessAir, '1') }),
@@ -36,6 +41,16 @@ function linesOf(context: Context, slip: Thing): readonly SizeLine[] {
     ),
     ...(ask('flueTemperature', slip).state === 'number' ? [efficiencyLine(context, slip)] : []),
   ]
+}
+
+/** Its first step is a part of a million as well, the second a percentage. */
+function inParts(monoxide: Sizing): Sizing {
+  if (!monoxide.sized) return monoxide
+  const working = monoxide.working.map((step, index) => ({
+    ...step,
+    readAs: index === 1 ? ('percent' as const) : ('parts' as const),
+  }))
+  return { ...monoxide, working }
 }
 
 function efficiencyLine(context: Context, slip: Thing): SizeLine {
