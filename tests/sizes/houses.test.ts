@@ -139,6 +139,25 @@ const rows: readonly Row[] = [
   line('larkspur-lane', ['gas', 'smallest steel pipe by the longest length', 'G2'], ['3/4', 'row of 70 ft: 3/4 126']),
   line('larkspur-lane', ['gas', 'smallest steel pipe by the longest length', 'G4'], ['1/2', 'row of 70 ft: 1/2 60']),
 
+  line(
+    'larkspur-lane',
+    ['gas', 'time of 2 ft3 on the meter at full fire, all else off', 'B1'],
+    ['98.4 s', 'start-up readings', 0.002],
+  ),
+  line('larkspur-lane', ['emitters', 'element that its room needs', 'E9'], ['17.7 ft', '5,650 of 318.8 Btu/h ft']),
+  line(
+    'coopers-stair',
+    ['emitters', 'outdoor temperature from which the return stays below 130 F'],
+    ['18 F', 'corrected: condenses above 18 F outdoors', 0.001],
+  ),
+  line('coopers-stair', ['vent', 'flue over the smallest draft hood on it', 'CF1'], ['10.27', 'orphan: 10.3 times']),
+  line('coopers-stair', ['vent', 'largest flue for the draft hoods on it', 'CF1'], ['49.5 in2', 'orphan: 7 times']),
+  // Melinder is followed, who has 1.9 F; the working rounds the table of a handbook to 3 F.
+  line(
+    'coopers-stair',
+    ['expansion', 'temperature at which ice begins to form in the fluid'],
+    ['1.9 F', 'Melinder 2010', 0.0005],
+  ),
   line('larkspur-lane', ['vent', 'equivalent length', 'VR1'], ['40.5 ft', 'vent EL']),
   line('larkspur-lane', ['vent', 'equivalent length', 'VR2'], ['32 ft', 'vent EL']),
   line('coopers-stair', ['vent', 'equivalent length', 'VR1'], ['79 ft', 'vent of the second house']),

@@ -14,6 +14,8 @@ import {
   cannotSize,
   castIronRadiator as castIron,
   emitterOutput,
+  lengthForLoad,
+  outdoorForReturn,
   requiredWater,
   resetReturn,
   resetSupply,
@@ -35,6 +37,9 @@ export function emitterSizes(context: Context): readonly SizeLine[] {
     ...emptyZones(context),
     toldLine({ name: 'emitter that sets the curve' }, (take) => deciding(context, take)),
     ...curveLines(context),
+    sizeLine({ name: 'outdoor temperature from which the return stays below 130 F' }, 'temperature', (take) =>
+      outdoorForReturn(designOfHouse(context, take), si('temperature', '130 F')),
+    ),
   ]
 }
 
@@ -60,7 +65,22 @@ function linesOf(context: Context, thing: Thing): readonly SizeLine[] {
       'temperature',
       (take) => needed(context, take, thing),
     ),
+    ...(thing.kind.name === finTube.name ? [elementLine(context, thing)] : []),
   ]
+}
+
+function elementLine(context: Context, thing: Thing): SizeLine {
+  const { ask } = context
+  return sizeLine({ name: 'element that its room needs', of: thing.id, readAs: 'distance' }, 'length', (take) => {
+    const excess = take.number(ask('ratedDifference', thing))
+    const exponent = take.number(ask('exponent', thing))
+    return lengthForLoad({
+      load: take.number(ask('roomLoad', thing)),
+      meter: { output: take.number(ask('ratedOutputPerLength', thing)), excess, exponent },
+      excess: designMean(context, take, thing) - air(context, take, thing),
+      kept: take.number(ask('coverFactor', thing)),
+    })
+  })
 }
 
 /** What an emitter gives with the water for which its zone is designed. */

@@ -6,6 +6,7 @@ import {
   diaphragmTank,
   enoughFor,
   fluidExpansion,
+  freezingTemperature,
   hotPressure,
   liftTemperature,
   tankAcceptance,
@@ -45,11 +46,24 @@ export function expansionSizes(context: Context): readonly SizeLine[] {
       'volume',
       (take) => systemWater(context, take, { estimates: true }).likely,
     ),
+    ...iceLines(context),
     sizeLine({ name: 'swelling from cold to hot' }, 'fraction', (take) => swelling(context, take)),
     sizeLine({ name: 'tank needed' }, 'volume', (take) => tankNeeded(context, take, 1)),
     sizeLine({ name: 'tank needed with 15 % more water' }, 'volume', (take) => tankNeeded(context, take, 1.15)),
     sizeLine({ name: 'tank needed with 15 % less water' }, 'volume', (take) => tankNeeded(context, take, 0.85)),
     ...tanks.flatMap((tank) => tankLines(context, tank)),
+  ]
+}
+
+/** Where there is antifreeze: of plain water everybody knows it. */
+function iceLines(context: Context): readonly SizeLine[] {
+  const antifreeze = askOnce(context, heatingFluid, 'antifreeze')
+  if (antifreeze.state === 'word' && antifreeze.word === 'no-antifreeze') return []
+  return [
+    sizeLine({ name: 'temperature at which ice begins to form in the fluid' }, 'temperature', (take) => {
+      const fluid = systemFluid(context, take)
+      return fluid === 'water' ? stated('ice of water', si('temperature', '32 F'), 'K') : freezingTemperature(fluid)
+    }),
   ]
 }
 

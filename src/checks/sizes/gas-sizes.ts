@@ -3,6 +3,7 @@ import { fuel, fuelBurner, site } from '../../model/index.js'
 import {
   atmosphericPressure,
   cannotSize,
+  clockingTime,
   gasDemand,
   gasPressures,
   sizeGasTree,
@@ -10,6 +11,7 @@ import {
   type Sizing,
 } from '../../sizing/index.js'
 import { gasFlow, gasTable, type PipedGas } from '../../tables/index.js'
+import { si } from '../../units/index.js'
 import { addedUp, chain } from './chain.js'
 import { gasLines, gasSections } from './gas-sections.js'
 import { sizeLine, type SizeLine, type Taking } from './size-line.js'
@@ -25,6 +27,11 @@ export function gasSizes(context: Context): readonly SizeLine[] {
     ...burners.map((one) =>
       sizeLine({ name: 'gas that it burns', of: one.id }, 'gasFlow', (take) =>
         gasDemand({ input: take.number(ask('input', one)), heatingValue: take.number(value) }),
+      ),
+    ),
+    ...burners.map((one) =>
+      sizeLine({ name: 'time of 2 ft3 on the meter at full fire, all else off', of: one.id }, 'time', (take) =>
+        clockingTime({ volume: dial, input: take.number(ask('input', one)), heatingValue: take.number(value) }),
       ),
     ),
     sizeLine({ name: 'gas that all burn together' }, 'gasFlow', (take) => {
@@ -51,6 +58,8 @@ export function gasSizes(context: Context): readonly SizeLine[] {
     ),
   ]
 }
+
+const dial = si('volume', '2 ft3')
 
 /** Pressure at the end of a drawn gas line with everything on. */
 export function pressureAt(context: Context, take: Taking, id: string): Sizing {

@@ -5,11 +5,12 @@ import { equivalentLength } from '../equivalent-length.js'
 import { longestAllowed } from '../longest-allowed.js'
 import { stated } from './chain.js'
 import { airSizes } from './air-sizes.js'
+import { chimneySizes } from './chimney-sizes.js'
 import { sizeLine, type SizeLine } from './size-line.js'
 
-/** How long each side of the vent counts, what is left of the maker's longest, and the air for burners without an intake. */
+/** How long each side of the vent counts, what is left of the maker's longest, the chimney that stays, and the air for burners without an intake. */
 export function ventSizes(context: Context): readonly SizeLine[] {
-  return [...runSizes(context), ...airSizes(context)]
+  return [...runSizes(context), ...chimneySizes(context), ...airSizes(context)]
 }
 
 function runSizes({ ask, listed }: Context): readonly SizeLine[] {
