@@ -14,7 +14,7 @@ export const combustionAirOpening = kind('combustionAirOpening', {
     /** Area of the hole in the wall, louver and all; square inches, above zero. */
     grossArea: quantity('area'),
     /** The louver before it. */
-    louver: choice({ none: 'no louver', metal: 'metal louver', wood: 'wooden louver' }),
+    louver: choice({ open: 'no louver', metal: 'metal louver', wood: 'wooden louver' }),
     /** Where the air comes from. */
     to: choice({ outdoors: 'outdoors', indoors: 'another room' }),
     /** How high it opens into the space. */
