@@ -75,16 +75,23 @@ function addressesOf(missing: readonly Missing[]): string {
   return missing.map(({ subject, fact }) => `${subject}.${fact}`).join(', ')
 }
 
-function rowsOf({ working, assumed, valid }: SizedLine, page: Page): readonly Row[] {
-  const steps = foldedSteps(
+function rowsOf(line: SizedLine, page: Page): readonly Row[] {
+  const { working, assumed, valid } = line
+  const folded = foldedSteps(
     working.map((step) => stepText(step, page.units)),
     page.told,
   )
+  const steps = folded.length < working.length ? withoutHead(folded, amountOf(line, page.units)) : folded
   return [
     ...(steps.length === 0 ? [] : [{ label: 'Working', text: steps.join('; ') }]),
     ...grantedRows(assumed, page),
     ...(valid ? [] : [{ label: 'Beware', text: 'an input lies outside the range for which the method is published' }]),
   ]
+}
+
+/** Where the rest is told already, the number of the head need not stand again at the end. */
+function withoutHead(steps: readonly string[], head: string): readonly string[] {
+  return steps.length > 1 && steps.at(-1)?.endsWith(`: ${head}`) === true ? steps.slice(0, -1) : steps
 }
 
 /** What is granted is told once in a topic; that a line rests on an assumption is told each time. */

@@ -1,7 +1,11 @@
 import { printIn, printQuantity, type UnitSystem } from '../units/index.js'
 
-/** Amounts that people read otherwise than their unit tells: gas in cubic feet an hour, its pressure in inches of water, altitudes and runs of pipe in feet, what drips by the hour, air in cubic feet a minute, and shares in parts or percent. */
-export type ReadAs = 'air' | 'parts' | 'percent' | 'gas-flow' | 'gas-pressure' | 'distance' | 'drip'
+/**
+ * Amounts that people read otherwise than their unit tells: gas in cubic feet an hour, its pressure in inches of water,
+ * altitudes and runs of pipe in feet, what drips by the hour, air in cubic feet a minute, stored water in gallons however much
+ * it is, and shares in parts or percent.
+ */
+export type ReadAs = 'air' | 'water' | 'parts' | 'percent' | 'gas-flow' | 'gas-pressure' | 'distance' | 'drip'
 
 /** Prints an amount, in SI, as it is read. */
 export function printReadAs(value: number, read: ReadAs, system: UnitSystem): string {
@@ -15,6 +19,8 @@ export function printReadAs(value: number, read: ReadAs, system: UnitSystem): st
       return printIn(value, 'length', system === 'ip' ? 'ft' : 'm', 1)
     case 'air':
       return printIn(value, 'volumeFlow', system === 'ip' ? 'cfm' : 'L/s', 1)
+    case 'water':
+      return printIn(value, 'volume', system === 'ip' ? 'gal' : 'L', 1)
     case 'parts':
       return printQuantity(value, 'concentration', system)
     case 'percent':

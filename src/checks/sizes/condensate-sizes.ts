@@ -14,7 +14,7 @@ import {
 } from '../../sizing/index.js'
 import { si } from '../../units/index.js'
 import { chain, over, stated } from './chain.js'
-import { designOfHouse } from './emitter-sizes.js'
+import { designOfHouse } from './curve-sizes.js'
 import { gasNamed, withFlue } from './flue-of-boiler.js'
 import { efficiencyAt, inSeason } from './season-sizes.js'
 import { sizeLine, type SizeLine, type Taking } from './size-line.js'

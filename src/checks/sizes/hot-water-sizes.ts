@@ -30,7 +30,7 @@ function linesOf(context: Context, tank: Thing): readonly SizeLine[] {
   const of = tank.id
   const supply = (take: Taking): ReturnType<typeof tankSupply> => tankSupply(context, take, tank)
   const within = (name: string, period: number): SizeLine =>
-    sizeLine({ name, of }, 'volume', (take) => givenIn(context, take, { tank, period }))
+    sizeLine({ name, of, readAs: 'water' }, 'volume', (take) => givenIn(context, take, { tank, period }))
   return [
     sizeLine({ name: 'hot part at the mixing valve', of }, 'fraction', (take) => {
       const { stored, cold, delivered } = supply(take)

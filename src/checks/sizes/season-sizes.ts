@@ -17,7 +17,7 @@ import {
 } from '../../sizing/index.js'
 import { si } from '../../units/index.js'
 import { chain } from './chain.js'
-import { designOfHouse } from './emitter-sizes.js'
+import { designOfHouse } from './curve-sizes.js'
 import { withFlue } from './flue-of-boiler.js'
 import { sizeLine, type SizeLine, type Taking } from './size-line.js'
 import { binsOfYear } from './weather.js'

@@ -34,7 +34,10 @@ function linesOf(context: Context, slip: Thing): readonly SizeLine[] {
       }),
     ),
     sizeLine({ name: 'excess air', of }, 'fraction', (take) =>
-      flueOf(context, take, { slip, next: ({ excessAir }) => stated('excess air', excessAir, '1') }),
+      flueOf(context, take, {
+        slip,
+        next: ({ excessAir }) => sized({ value: excessAir, working: [], assumed: [], valid: true }),
+      }),
     ),
     sizeLine({ name: 'dew point of the flue gas', of }, 'temperature', (take) =>
       flueOf(context, take, { slip, next: flueDewPoint }),
