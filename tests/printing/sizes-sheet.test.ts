@@ -37,11 +37,14 @@ const rowsOf = (lines: readonly SizeLine[], units?: Sizes['units']): readonly (r
   )
 
 describe('a page of sizes', () => {
-  it('tells a run of steps once, and carries its result from there on', () => {
+  it('tells a run of steps once, carries its result from there on, and does not repeat the number of the head', () => {
+    const wanted: Step = { name: 'part that takes it up', value: 0.75, unit: '1' }
     const tank: Step = { name: 'tank', value: 0.004, unit: 'm3' }
-    expect(
-      rowsOf([line({ name: 'water', working: pipes }), line({ name: 'tank', working: [...pipes, tank] })]),
-    ).toEqual([['Working: L-1: 1 L; L-2: 2 L; content: 3 L'], ['Working: content: 3 L (above); tank: 4 L']])
+    const lines = [line({ name: 'water', working: pipes }), line({ name: 'tank', working: [...pipes, wanted, tank] })]
+    expect(rowsOf(lines)).toEqual([
+      ['Working: L-1: 1 L; L-2: 2 L; content: 3 L'],
+      ['Working: content: 3 L (above); part that takes it up: 0.75'],
+    ])
   })
 
   it('says of a working that was told already that it stands above', () => {
