@@ -11,6 +11,7 @@ export const quantityWords: Readonly<Record<QuantityName, { readonly spoken: str
   heatRate: { spoken: 'heat rate', example: '75000 Btu/h' },
   apparentPower: { spoken: 'apparent power', example: '40 VA' },
   volumeFlow: { spoken: 'flow', example: '7.4 gpm' },
+  gasFlow: { spoken: 'gas flow', example: '250 cfh' },
   time: { spoken: 'time', example: '10 min' },
   fraction: { spoken: 'share', example: '35 %' },
   nominalSize: { spoken: 'nominal size', example: '1-1/4' },
@@ -29,6 +30,7 @@ export const quantityWords: Readonly<Record<QuantityName, { readonly spoken: str
   heatFlux: { spoken: 'heat flux', example: '30 Btu/h ft2' },
   thermalResistance: { spoken: 'thermal resistance', example: '1.5 h ft2 F/Btu' },
   heatLossCoefficient: { spoken: 'heat loss coefficient', example: '659 Btu/h F' },
+  degreeDays: { spoken: 'degree days', example: '5600 F days' },
   energy: { spoken: 'energy', example: '820 therms' },
   number: { spoken: 'number', example: '8.2' },
 }

@@ -1,6 +1,6 @@
 import { boundsOf, fact, known, unknown } from '../facts/index.js'
 import { quantity, reading } from '../model/index.js'
-import { carbonDioxideAt } from '../sizing/index.js'
+import { carbonDioxideFromOxygen } from '../sizing/index.js'
 
 /** How far the carbon dioxide of a reading is from what its oxygen allows, for natural gas. */
 export const carbonDioxideGap = fact('carbonDioxideGap', {
@@ -10,6 +10,10 @@ export const carbonDioxideGap = fact('carbonDioxideGap', {
     const [oxygen, dioxide] = [ask('oxygen'), ask('carbonDioxide')].map(boundsOf)
     if (oxygen === undefined || dioxide === undefined) return unknown()
     if (oxygen.low !== oxygen.high || dioxide.low !== dioxide.high) return unknown()
-    return known(Math.abs(dioxide.low - carbonDioxideAt(oxygen.low)))
+    const allowed = carbonDioxideFromOxygen({ oxygen: oxygen.low, mostCarbonDioxide })
+    return allowed.sized ? known(Math.abs(dioxide.low - allowed.value)) : unknown()
   },
 })
+
+/** Highest share in the dry flue gas of natural gas, burned without excess air; published values spread from 0.118 to 0.12. */
+const mostCarbonDioxide = 0.118

@@ -9,7 +9,7 @@ import { askOnce } from './ask-once.js'
  * Where there is more than one meter, nobody says which appliance is whose: then it is at most that of all. Appliances that
  * are not listed, or whose input is not known, can only add.
  */
-export const connectedLoad = fact('connectedLoad', { of: gasMeter, type: quantity('volumeFlow'), read })
+export const connectedLoad = fact('connectedLoad', { of: gasMeter, type: quantity('gasFlow'), read })
 
 function read(context: Context): Answer {
   const { listed } = context

@@ -54,6 +54,7 @@ import { steadyLoad } from './steady-load.js'
 import { wireLoss } from './wire-loss.js'
 import { draftReadings } from './draft-readings.js'
 import { inletsLeftOpen } from './inlets-left-open.js'
+import { outdoorAirEnough } from './outdoor-air-enough.js'
 import { roomAirNeeded } from './room-air-needed.js'
 import { calibrationAge } from './calibration-age.js'
 import { tapping } from './tapping.js'
@@ -151,6 +152,7 @@ export const builtInChecks: readonly FactHandle[] = Object.freeze([
   cutoffInVolume,
   separatorWater,
   automaticVents,
+  outdoorAirEnough,
   dirtSeparated,
   coldSource,
   tempered,
@@ -168,5 +170,5 @@ export const builtInChecks: readonly FactHandle[] = Object.freeze([
   canFreeze,
 ])
 export { sizesOf, sizeTopics, type SizeTopic } from './sizes/size-topics.js'
-export type { SizeHead, SizeLine } from './sizes/size-line.js'
+export { assumption, type SizeHead, type SizeLine } from './sizes/size-line.js'
 export type { Sizes, TopicSizes } from './sizes/sizes.js'

@@ -1,6 +1,6 @@
 import { fact, known, unknown, type Answer, type Context, type FactHandle } from '../facts/index.js'
 import { quantity, type FamilySpec, type KindSpec } from '../model/index.js'
-import { stepText, type Sizing } from '../sizing/index.js'
+import { reasonText, stepText, type Sizing } from '../sizing/index.js'
 import type { QuantityName } from '../units/index.js'
 import { sizeLine, type Taking } from './sizes/size-line.js'
 
@@ -21,7 +21,7 @@ function answer(name: string, of: QuantityName, context: Context, size: SizedWor
     case 'sized':
       return known(line.value, { witness: line.working.map((step) => stepText(step, context.installation.units)) })
     case 'impossible':
-      return unknown({ witness: [line.why] })
+      return unknown({ witness: [reasonText(line.why, context.installation.units)] })
     case 'open':
       return unknown({ missing: line.missing })
     case 'bounded':

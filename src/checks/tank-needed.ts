@@ -19,7 +19,7 @@ import {
 import { sizedFact } from './sized-fact.js'
 import { chain, stated } from './sizes/chain.js'
 import { type Taking } from './sizes/size-line.js'
-import { swelling, tankPressures } from './sizes/tank-inputs.js'
+import { swelling, withTankPressures } from './sizes/tank-inputs.js'
 import { systemWater } from './sizes/system-water.js'
 import { askOnce } from './ask-once.js'
 
@@ -59,9 +59,10 @@ function waterTakenUp(context: Context, take: Taking): Sizing {
 }
 
 function tankFor(context: Context, take: Taking, expansion: number): Sizing {
-  const pressures = { ...tankPressures(context, take), expansion }
   const type = take.word(context.ask('type'))
-  return type === 'air-cushion' ? airCushionTank(pressures) : diaphragmTank(pressures)
+  return withTankPressures(context, take, (pressures) =>
+    type === 'air-cushion' ? airCushionTank({ ...pressures, expansion }) : diaphragmTank({ ...pressures, expansion }),
+  )
 }
 
 function potableFor(context: Context, take: Taking): Sizing {

@@ -11,6 +11,7 @@ export const writtenLike: Readonly<Record<QuantityName, string>> = {
   heatRate: '75,000 Btu/h',
   apparentPower: '40 VA',
   volumeFlow: '4 gpm',
+  gasFlow: '250 cfh',
   time: '30 min',
   fraction: '35 %',
   nominalSize: '3/4',
@@ -30,6 +31,7 @@ export const writtenLike: Readonly<Record<QuantityName, string>> = {
   thermalResistance: '1.5 h ft2 F/Btu',
   heatLossCoefficient: '650 Btu/h F',
   energy: '820 therms',
+  degreeDays: '5,600 F days',
   number: '8.2',
 }
 

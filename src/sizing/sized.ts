@@ -1,3 +1,5 @@
+import type { ReadAs } from './read-as.js'
+
 /** One line of a calculation as a person would write it down. */
 export interface Step {
   /** What the number is: `density of water`, `2 elbow45`. */
@@ -5,6 +7,8 @@ export interface Step {
   readonly value: number
   /** Always SI: `kg/m3`, `m`, `Pa`, `VA`, `1`. */
   readonly unit: string
+  /** How people read it, where the unit alone does not tell. */
+  readonly readAs?: ReadAs
 }
 
 /** A calculated number with all that stands behind it. */

@@ -3,6 +3,27 @@ import { measuredQuantity, printedIn, type PrintSteps, unit } from './measured-q
 
 const gallonsPerMinute = unit('gpm', gallon / minute, ['gal/min', 'gal/minute', 'gallons/minute', 'US gpm'])
 const litersPerSecond = unit('L/s', liter, ['lps'])
+const cubicMetersPerHour = unit('m3/h', 1 / hour)
+// Gas in cubic feet at 60 F, the state in which codes and meters count it.
+const cubicFeetPerHour = unit('cfh', cubicFoot / hour, [
+  'ft3/h',
+  'ft3/hr',
+  'cu ft/h',
+  'cu ft/hr',
+  'cubic feet/hour',
+  'scfh',
+])
+const flowUnits = [
+  gallonsPerMinute,
+  litersPerSecond,
+  unit('L/min', liter / minute, ['lpm']),
+  unit('L/h', liter / hour),
+  cubicMetersPerHour,
+  unit('m3/s', 1),
+  unit('gph', gallon / hour, ['gal/h', 'gal/hr']),
+  cubicFeetPerHour,
+  unit('cfm', cubicFoot / minute, ['ft3/min', 'cu ft/min']),
+]
 
 const seconds = unit('s', 1, ['sec', 'secs', 'second', 'seconds'])
 const minutes = unit('min', minute, ['mins', 'minute', 'minutes'])
@@ -25,22 +46,19 @@ const timeSteps: PrintSteps = [
 export const flowAndTimeUnits = Object.freeze({
   volumeFlow: measuredQuantity({
     spoken: 'a volume flow',
-    units: [
-      gallonsPerMinute,
-      litersPerSecond,
-      unit('L/min', liter / minute, ['lpm']),
-      unit('L/h', liter / hour),
-      unit('m3/h', 1 / hour),
-      unit('m3/s', 1),
-      unit('gph', gallon / hour, ['gal/h', 'gal/hr']),
-      // Gas in cubic feet at 60 F, the state in which codes and meters count it.
-      unit('cfh', cubicFoot / hour, ['ft3/h', 'ft3/hr', 'cu ft/h', 'cu ft/hr', 'cubic feet/hour', 'scfh']),
-      unit('cfm', cubicFoot / minute, ['ft3/min', 'cu ft/min']),
-    ],
+    units: flowUnits,
     suggested: gallonsPerMinute,
     least: 0,
     fractions: true,
     printed: { ip: [printedIn(gallonsPerMinute, 2)], si: [printedIn(litersPerSecond, 3)] },
+  }),
+  gasFlow: measuredQuantity({
+    spoken: 'a gas flow',
+    units: flowUnits,
+    suggested: cubicFeetPerHour,
+    least: 0,
+    fractions: true,
+    printed: { ip: [printedIn(cubicFeetPerHour, 1)], si: [printedIn(cubicMetersPerHour, 2)] },
   }),
   time: measuredQuantity({
     spoken: 'a time',

@@ -9,6 +9,7 @@ export const quantityNames = Object.freeze([
   'heatRate',
   'apparentPower',
   'volumeFlow',
+  'gasFlow',
   'time',
   'fraction',
   'nominalSize',
@@ -28,6 +29,7 @@ export const quantityNames = Object.freeze([
   'thermalResistance',
   'heatLossCoefficient',
   'energy',
+  'degreeDays',
   'number',
 ] as const)
 
@@ -40,7 +42,7 @@ export const quantityNames = Object.freeze([
  * | temperature, temperatureDifference | K |
  * | pressure | Pa, gauge |
  * | heatRate, apparentPower | W, VA |
- * | volumeFlow | m3/s |
+ * | volumeFlow, gasFlow | m3/s; gas at 60 F |
  * | time | s |
  * | fraction | 1 (95 % is 0.95) |
  * | nominalSize | nominal inches, a designation and not a length |
@@ -57,6 +59,7 @@ export const quantityNames = Object.freeze([
  * | thermalResistance | m2 K/W |
  * | heatLossCoefficient | W/K |
  * | energy | J |
+ * | degreeDays | K days |
  * | number | 1, written bare: pH, exponents |
  */
 export type QuantityName = (typeof quantityNames)[number]

@@ -10,6 +10,9 @@ const btuPerHourFoot = unit('Btu/h ft', btuPerHour / foot, [
 ])
 const wattsPerMeter = unit('W/m', 1)
 
+const fahrenheitDays = unit('F days', fahrenheitDegree, ['F d', 'F day', 'degF days', 'degF d', 'HDD F'])
+const kelvinDays = unit('K days', 1, ['K d', 'K day', 'C days', 'C d'])
+
 const btuPerHourSquareFoot = unit('Btu/h ft2', btuPerHour / squareFoot, [
   'Btu/hr ft2',
   'Btuh/ft2',
@@ -71,6 +74,13 @@ export const thermalUnits = Object.freeze({
     suggested: btuPerHourFahrenheit,
     least: 0,
     printed: { ip: [printedIn(btuPerHourFahrenheit, 0)], si: [printedIn(wattsPerKelvin, 1)] },
+  }),
+  degreeDays: measuredQuantity({
+    spoken: 'degree days',
+    units: [fahrenheitDays, kelvinDays],
+    suggested: fahrenheitDays,
+    least: 0,
+    printed: { ip: [printedIn(fahrenheitDays, 0)], si: [printedIn(kelvinDays, 0)] },
   }),
   energy: measuredQuantity({
     spoken: 'an energy',

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { ask, boundsOf, missingOf, type Written } from './asking.js'
+import { ask, boundsOf, missingOf, wordOf, type Written } from './asking.js'
 
 describe('inlets left open in a chimney', () => {
   const flue = (told: Written): Written => ({ components: [{ id: 'CF1', kind: 'chimneyFlue', ...told }] })
@@ -49,6 +49,72 @@ describe('air that burners need in a room', () => {
     expect(inFeet(house([{ ...heater, space: 'unknown' }, boiler]))).toEqual([0, 1800])
     expect(missingOf(needed(house([heater, boiler], { boiler: '1' })))).toEqual(['waterHeater.count'])
     expect(missingOf(needed(house([heater, boiler], { waterHeater: '1' })))).toEqual(['boiler.count'])
+  })
+})
+
+describe('openings that bring the burners of a room air', () => {
+  const heater = {
+    id: 'WH1',
+    kind: 'waterHeater',
+    space: 'cellar',
+    venting: 'draft-hood',
+    draftHoodArea: '7 in2',
+    input: '36000 Btu/h',
+  }
+  const opening = (id: string, told: Written): Written => ({
+    id,
+    kind: 'combustionAirOpening',
+    space: 'cellar',
+    to: 'outdoors',
+    way: 'direct',
+    blocked: 'no',
+    ...told,
+  })
+  const enough = (openings: readonly Written[], more: Written = {}) =>
+    ask(
+      {
+        complete: { boiler: '0', waterHeater: '1', combustionAirOpening: String(openings.length), ...more },
+        spaces: [{ id: 'cellar' }],
+        components: [heater, ...openings],
+      },
+      'cellar',
+      'outdoorAirEnough',
+    )
+  const pair = (area: string, told: Written = {}): readonly Written[] => [
+    opening('CA1', { position: 'high', area, ...told }),
+    opening('CA2', { position: 'low', area, ...told }),
+  ]
+
+  // IFGC 304.6 as recalled: 36,000 Btu/h ask for 9 in2 of each of two, 18 in2 through horizontal ducts, 12 in2 of a single one.
+  it.each([
+    ['two straight through the wall', pair('9 in2'), 'yes'],
+    ['two a little too small', pair('8.9 in2'), 'no'],
+    ['two vertical ducts', pair('9 in2', { way: 'vertical' }), 'yes'],
+    ['two horizontal ducts', pair('11 in2', { way: 'horizontal' }), 'no'],
+    ['two wide horizontal ducts', pair('18 in2', { way: 'horizontal' }), 'yes'],
+    ['a single one high up', [opening('CA1', { position: 'high', area: '12 in2' })], 'yes'],
+    ['a single one near the floor', [opening('CA1', { position: 'low', area: '40 in2' })], 'no'],
+    ['two high up, too small for a single one', pair('11 in2', { position: 'high' }), 'no'],
+    ['one in the middle of the wall', [opening('CA1', { position: 'between', area: '40 in2' })], 'no'],
+    ['openings to another room', pair('100 in2', { to: 'indoors' }), 'no'],
+    ['a covered pair', pair('9 in2', { blocked: 'yes' }), 'no'],
+    ['none', [], 'no'],
+  ])('%s', (_name, openings, answer) => {
+    expect(wordOf(enough(openings))).toBe(answer)
+  })
+
+  it('one that is not measured, or not listed, leaves it open', () => {
+    expect(wordOf(enough(pair('unknown')))).toBe('unknown')
+    expect(missingOf(enough(pair('unknown')))).toEqual(['CA1.area', 'CA2.area', 'cellar.outdoorAirEnough'])
+    expect(wordOf(enough(pair('8.9 in2'), { combustionAirOpening: 'unknown' }))).toBe('unknown')
+    expect(wordOf(enough(pair('9 in2', { blocked: 'unknown' })))).toBe('unknown')
+    expect(wordOf(enough(pair('9 in2'), { boiler: 'unknown' }))).toBe('unknown')
+  })
+
+  it('the hole in the wall is the most that its louver lets through', () => {
+    const louvered = pair('unknown', { grossArea: '8 in2', louver: 'metal' })
+    expect(wordOf(enough(louvered))).toBe('no')
+    expect(wordOf(enough(pair('unknown', { grossArea: '40 in2', louver: 'metal' })))).toBe('unknown')
   })
 })
 

@@ -6,6 +6,20 @@ const reading = (told: Readonly<Record<string, string>>): Edit => ({
   section: 'readings',
 })
 
+/** 75,000 Btu/h ask for 18.75 in2 of each of two openings straight through the wall. */
+const opening = (id: string, position: 'high' | 'low'): Edit => ({
+  insert: {
+    id,
+    kind: 'combustionAirOpening',
+    space: 'boiler-room',
+    to: 'outdoors',
+    way: 'direct',
+    area: '15 in2',
+    blocked: 'no',
+    position,
+  },
+})
+
 /** Faults of vents, chimneys and of the air that burners take. */
 export const ventFaults: readonly Fault[] = [
   [
@@ -49,6 +63,26 @@ export const ventFaults: readonly Fault[] = [
     'a combustion air opening stuffed with rags',
     [{ insert: { id: 'CA9', kind: 'combustionAirOpening', space: 'boiler-room', blocked: 'yes' } }],
     ['must fail air/opening-blocked/CA9'],
+  ],
+  [
+    'openings too small for the burner of a small room',
+    [
+      set('B1.use', 'unknown'),
+      set('B1.sealedCombustion', 'no'),
+      set('boiler-room.volume', '1386 ft3'),
+      set('boiler-room.communicatingVolume', '1386 ft3'),
+      opening('CA1', 'high'),
+      opening('CA2', 'low'),
+    ],
+    [
+      'advice undecided boiler/turndown/B1',
+      'must undecided piping/minimum-flow/B1',
+      'must undecided vent/exhaust-material/VR1',
+      'must undecided vent/flue-limit/VR1',
+      'must undecided vent/length/VR1',
+      'must undecided vent/length/VR2',
+      'should fail air/opening-size/boiler-room',
+    ],
   ],
   [
     'a burner that takes its air from a small room',

@@ -131,6 +131,11 @@ const spellings: Partial<Record<QuantityName, readonly (readonly [string, number
     ['40 va', 40],
     ['0.04 kVA', 40],
   ],
+  gasFlow: [
+    ['250 cfh', (250 * 0.3048 ** 3) / 3600],
+    ['7 m3/h', 7 / 3600],
+    ['31.2 gpm', (31.2 * 0.003785411784) / 60],
+  ],
   volumeFlow: [
     ['7 gpm', (7 * 0.003785411784) / 60],
     ['7 GPM', (7 * 0.003785411784) / 60],
@@ -186,6 +191,11 @@ const spellings: Partial<Record<QuantityName, readonly (readonly [string, number
     ['20 mm/m', 0.02],
     ['0.02 m/m', 0.02],
     ['-1/8 in/ft', -1 / 96],
+  ],
+  degreeDays: [
+    ['5600 F days', (5600 * 5) / 9],
+    ['5,600 degF days', (5600 * 5) / 9],
+    ['3100 K d', 3100],
   ],
   energyPerVolume: [
     ['1,025 Btu/ft3', (1025 * 1055.05585262) / 0.3048 ** 3],

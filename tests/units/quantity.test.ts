@@ -12,7 +12,7 @@ import {
 describe('quantity names', () => {
   it('cannot be changed', () => {
     expect(Object.isFrozen(quantityNames)).toBe(true)
-    expect(new Set(quantityNames).size).toBe(29)
+    expect(new Set(quantityNames).size).toBe(31)
   })
 })
 

@@ -7,13 +7,16 @@ import {
   loadAt,
   outputAtAltitude,
   waterForRun,
+  type AltitudeLine,
   type LoadLine,
   type Sizing,
 } from '../../sizing/index.js'
 import { si } from '../../units/index.js'
 import { smallestZoneLoad } from '../heat-load.js'
 import { chain } from './chain.js'
-import { zoneLoads } from './load-sizes.js'
+import { zoneLoads } from './zone-loads.js'
+import { plantSizes } from './plant-sizes.js'
+import { seasonSizes } from './season-sizes.js'
 import { sizeLine, type SizeLine, type Taking } from './size-line.js'
 import { systemFluid } from './system-fluid.js'
 import { volumeHeat } from './volume-heat.js'
@@ -25,20 +28,24 @@ const shortestRun = si('time', '10 min')
 const rises = ['20 F', '30 F', '40 F'] as const
 const swing = si('temperatureDifference', '10 F')
 
-/** What each boiler gives here, when it begins to cycle, what it needs to run long enough, and what it must carry at once. */
+/** What each boiler gives here, when it begins to cycle, what it needs to run long enough, how the year goes, and what it must carry at once. */
 export function boilerSizes(context: Context): readonly SizeLine[] {
-  return [...context.listed(boiler).things.flatMap((one) => linesOf(context, one)), concurrent(context)]
+  return [
+    ...context.listed(boiler).things.flatMap((one) => [...linesOf(context, one), ...seasonSizes(context, one)]),
+    concurrent(context),
+    ...plantSizes(context),
+  ]
 }
 
 function linesOf(context: Context, one: Thing): readonly SizeLine[] {
   const of = one.id
   const { ask } = context
   return [
-    sizeLine({ name: 'output at this altitude, no maker table', of }, 'heatRate', (take) =>
+    sizeLine({ name: 'output at this altitude', of }, 'heatRate', (take) =>
       outputAtAltitude({
         output: take.number(ask('output', one)),
         altitude: take.number(askOnce(context, site, 'altitude')),
-        makerTable: [],
+        makerTable: altitudeTable(context, take, one),
         countedFrom: 'two-thousand-feet',
       }),
     ),
@@ -79,6 +86,13 @@ function linesOf(context: Context, one: Thing): readonly SizeLine[] {
       }),
     ),
   ]
+}
+
+function altitudeTable({ ask, parts }: Context, take: Taking, one: Thing): readonly AltitudeLine[] {
+  return parts('altitudeTable', one).things.map((row) => ({
+    altitude: take.number(ask('altitude', row)),
+    share: take.number(ask('share', row)),
+  }))
 }
 
 function concurrent(context: Context): SizeLine {

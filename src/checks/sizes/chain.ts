@@ -24,8 +24,11 @@ export function addedUp(name: string, terms: readonly Step[], unit: string): Siz
   return sized({ value, working: [...terms, { name, value, unit }], assumed: [], valid: true })
 }
 
+/** What is divided by, with its name. */
+export type Divisor = readonly [name: string, value: number]
+
 /** One number over another that has to be above zero. */
-export function over(name: string, value: number, by: number, unit: string): Sizing {
-  const why = firstImpossible([`divisor of ${name}`, by, 'above zero'])
+export function over(name: string, value: number, [divisor, by]: Divisor, unit: string): Sizing {
+  const why = firstImpossible([divisor, by, 'above zero'])
   return why === undefined ? stated(name, value / by, unit) : cannotSize(why)
 }

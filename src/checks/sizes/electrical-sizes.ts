@@ -1,10 +1,17 @@
 import type { Context } from '../../facts/index.js'
 import { poweredDevice, transformer, type Thing } from '../../model/index.js'
-import { smallestTransformer, transformerUse, wireDrop, wireResistance } from '../../sizing/index.js'
+import {
+  longestWire,
+  smallestTransformer,
+  transformerUse,
+  wireDrop,
+  wireResistance,
+  type Sizing,
+} from '../../sizing/index.js'
 import { si } from '../../units/index.js'
 import { load } from '../load.js'
 import { chain, over, stated } from './chain.js'
-import { sizeLine, type SizeLine } from './size-line.js'
+import { sizeLine, type SizeLine, type Taking } from './size-line.js'
 
 const goodShare = 0.8
 const warm = si('temperature', '167 F')
@@ -25,16 +32,31 @@ export function electricalSizes(context: Context): readonly SizeLine[] {
     ),
   ])
   const wired = listed(poweredDevice).things.filter((one) => ask('wireLength', one).state === 'number')
-  return [...transformers, ...wired.map((one) => dropLine(context, one))]
+  return [...transformers, ...wired.flatMap((one) => wireLines(context, one))]
 }
 
-function dropLine({ ask }: Context, one: Thing): SizeLine {
-  return sizeLine({ name: 'voltage lost on its wire', of: one.id }, 'voltage', (take) =>
-    chain(over('current', take.number(ask('power', one)), take.number(ask('voltage', one)), 'A'), (current) =>
-      chain(
-        wireResistance({ gauge: take.number(ask('wireGauge', one)), temperature: warm, stranded: false }),
-        (resistance) => wireDrop({ resistance, current, length: take.number(ask('wireLength', one)) }),
+/** A tenth of the voltage; common practice. */
+const mostLost = 0.1
+
+function wireLines({ ask }: Context, one: Thing): readonly SizeLine[] {
+  const of = one.id
+  const onWire = (take: Taking, next: (circuit: { resistance: number; current: number }) => Sizing): Sizing => {
+    const voltage = take.number(ask('voltage', one))
+    const gauge = take.number(ask('wireGauge', one))
+    return chain(over('current', take.number(ask('power', one)), ['voltage', voltage], 'A'), (current) =>
+      chain(wireResistance({ gauge, temperature: warm, stranded: false }), (resistance) =>
+        next({ resistance, current }),
       ),
-    ),
-  )
+    )
+  }
+  return [
+    sizeLine({ name: 'voltage lost on its wire', of }, 'voltage', (take) => {
+      const length = take.number(ask('wireLength', one))
+      return onWire(take, (circuit) => wireDrop({ ...circuit, length }))
+    }),
+    sizeLine({ name: 'longest wire that loses a tenth of the voltage', of, readAs: 'distance' }, 'length', (take) => {
+      const drop = mostLost * take.number(ask('voltage', one))
+      return onWire(take, (circuit) => longestWire({ ...circuit, drop }))
+    }),
+  ]
 }

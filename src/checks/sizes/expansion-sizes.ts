@@ -2,9 +2,11 @@ import type { Context } from '../../facts/index.js'
 import { expansionTank, fillValve, heatingFluid, type Thing } from '../../model/index.js'
 import {
   atmosphericPressure,
+  cannotSize,
   diaphragmTank,
   enoughFor,
   fluidExpansion,
+  freezingTemperature,
   hotPressure,
   liftTemperature,
   tankAcceptance,
@@ -17,7 +19,16 @@ import { chain, stated } from './chain.js'
 import { boundLine, sizeLine, type SizeLine, type Taking } from './size-line.js'
 import { systemFluid } from './system-fluid.js'
 import { systemWater } from './system-water.js'
-import { belowRelief, coldFill, reliefSetting, setFill, swelling, tankPressures, wantedAtTop } from './tank-inputs.js'
+import {
+  belowRelief,
+  coldFill,
+  reliefSetting,
+  setFill,
+  swelling,
+  wantedAtTop,
+  withTankPressures,
+} from './tank-inputs.js'
+import { tankTag } from './tank-tag.js'
 import { askOnce } from '../ask-once.js'
 
 const tenGallons = si('volume', '10 gal')
@@ -35,11 +46,24 @@ export function expansionSizes(context: Context): readonly SizeLine[] {
       'volume',
       (take) => systemWater(context, take, { estimates: true }).likely,
     ),
+    ...iceLines(context),
     sizeLine({ name: 'swelling from cold to hot' }, 'fraction', (take) => swelling(context, take)),
     sizeLine({ name: 'tank needed' }, 'volume', (take) => tankNeeded(context, take, 1)),
     sizeLine({ name: 'tank needed with 15 % more water' }, 'volume', (take) => tankNeeded(context, take, 1.15)),
     sizeLine({ name: 'tank needed with 15 % less water' }, 'volume', (take) => tankNeeded(context, take, 0.85)),
     ...tanks.flatMap((tank) => tankLines(context, tank)),
+  ]
+}
+
+/** Where there is antifreeze: of plain water everybody knows it. */
+function iceLines(context: Context): readonly SizeLine[] {
+  const antifreeze = askOnce(context, heatingFluid, 'antifreeze')
+  if (antifreeze.state === 'word' && antifreeze.word === 'no-antifreeze') return []
+  return [
+    sizeLine({ name: 'temperature at which ice begins to form in the fluid' }, 'temperature', (take) => {
+      const fluid = systemFluid(context, take)
+      return fluid === 'water' ? stated('ice of water', si('temperature', '32 F'), 'K') : freezingTemperature(fluid)
+    }),
   ]
 }
 
@@ -59,14 +83,12 @@ function tankForTenGallons(context: Context): SizeLine {
     'volume',
     (take) =>
       chain(atmosphericPressure(0), (atmosphere) =>
-        chain(fluidExpansion({ fluid: systemFluid(context, take), cold: filling, hot: hottest }), (share) =>
-          diaphragmTank({
-            expansion: share * tenGallons,
-            fill: setFill(context, take),
-            highest: belowRelief(reliefSetting(context, take), hottest),
-            atmosphere,
-          }),
-        ),
+        chain(fluidExpansion({ fluid: systemFluid(context, take), cold: filling, hot: hottest }), (share) => {
+          const fill = setFill(context, take)
+          const highest = belowRelief(reliefSetting(context, take), hottest)
+          if (!highest.sized) return highest
+          return diaphragmTank({ expansion: share * tenGallons, fill, highest: highest.value, atmosphere })
+        }),
       ),
   )
 }
@@ -76,30 +98,33 @@ function tankLines(context: Context, tank: Thing): readonly SizeLine[] {
   const { ask } = context
   return [
     sizeLine({ name: 'water that the tank takes up', of }, 'volume', (take) =>
-      tankAcceptance(fitted(context, take, tank)),
+      withFitted(context, take, { tank, next: tankAcceptance }),
     ),
     sizeLine({ name: 'enough for a system of', of }, 'volume', (take) =>
-      chain(swelling(context, take), (share) => enoughFor({ tank: fitted(context, take, tank), swelling: share })),
+      chain(swelling(context, take), (share) =>
+        withFitted(context, take, { tank, next: (fitted) => enoughFor({ tank: fitted, swelling: share }) }),
+      ),
     ),
     sizeLine({ name: 'gauge when hot', of }, 'pressure', (take) =>
-      chain(swollen(context, take, 1), (expansion) => {
-        const { volume, precharge, fill: cold, atmosphere } = fitted(context, take, tank)
-        return hotPressure({ volume, precharge, fill: cold, atmosphere, expansion })
-      }),
+      chain(swollen(context, take, 1), (expansion) =>
+        asFilled(context, take, { tank, next: (filled) => hotPressure({ ...filled, expansion }) }),
+      ),
     ),
     sizeLine({ name: 'mean temperature at which the relief valve lifts', of }, 'temperature', (take) =>
-      chain(systemWater(context, take, { estimates: true }).likely, (systemVolume) =>
-        liftTemperature({
-          systemVolume,
-          fluid: systemFluid(context, take),
-          cold: take.number(askOnce(context, heatingFluid, 'fillTemperature')),
-          tank: { ...fitted(context, take, tank), highest: reliefSetting(context, take) },
-        }),
-      ),
+      chain(systemWater(context, take, { estimates: true }).likely, (systemVolume) => {
+        const fluid = systemFluid(context, take)
+        const cold = take.number(askOnce(context, heatingFluid, 'fillTemperature'))
+        const highest = reliefSetting(context, take)
+        return asFilled(context, take, {
+          tank,
+          next: (filled) => liftTemperature({ systemVolume, fluid, cold, tank: { ...filled, highest } }),
+        })
+      }),
     ),
     sizeLine({ name: 'charge to set, water side empty', of }, 'pressure', (take) =>
       stated('the cold fill pressure', coldFill(context, take), 'Pa'),
     ),
+    tankTag(context, tank),
     sizeLine({ name: 'fitted', of }, 'volume', (take) =>
       stated('plate of the tank', take.number(ask('volume', tank)), 'm3'),
     ),
@@ -108,7 +133,7 @@ function tankLines(context: Context, tank: Thing): readonly SizeLine[] {
 
 function tankNeeded(context: Context, take: Taking, part: number): Sizing {
   return chain(swollen(context, take, part), (expansion) =>
-    diaphragmTank({ ...tankPressures(context, take), expansion }),
+    withTankPressures(context, take, (pressures) => diaphragmTank({ ...pressures, expansion })),
   )
 }
 
@@ -119,13 +144,27 @@ function swollen(context: Context, take: Taking, part: number): Sizing {
   )
 }
 
-function fitted(context: Context, take: Taking, tank: Thing): FittedTank {
+interface OnTank {
+  readonly tank: Thing
+  readonly next: (fitted: FittedTank) => Sizing
+}
+
+/** What happens while the house is filled as it is, be that too little. */
+function asFilled(context: Context, take: Taking, { tank, next }: OnTank): Sizing {
+  const fill = setFill(context, take)
+  return withFitted(context, take, { tank, next: (fitted) => next({ ...fitted, fill }) })
+}
+
+function withFitted(context: Context, take: Taking, { tank, next }: OnTank): Sizing {
   const { ask } = context
   const limit = ask('acceptance', tank)
-  return {
-    ...tankPressures(context, take),
-    volume: take.number(ask('volume', tank)),
-    precharge: take.number(ask('precharge', tank)),
-    ...(limit.state === 'number' ? { limit: limit.low } : {}),
-  }
+  const volume = take.number(ask('volume', tank))
+  const precharge = take.number(ask('precharge', tank))
+  return withTankPressures(context, take, (pressures) => {
+    if (precharge >= pressures.highest)
+      return cannotSize(
+        `The air charge of ${precharge} Pa reaches the highest pressure of ${pressures.highest} Pa: no water comes in.`,
+      )
+    return next({ ...pressures, volume, precharge, ...(limit.state === 'number' ? { limit: limit.low } : {}) })
+  })
 }

@@ -3,6 +3,7 @@ import { fuel, fuelBurner, site } from '../../model/index.js'
 import {
   atmosphericPressure,
   cannotSize,
+  clockingTime,
   gasDemand,
   gasPressures,
   sizeGasTree,
@@ -10,7 +11,8 @@ import {
   type Sizing,
 } from '../../sizing/index.js'
 import { gasFlow, gasTable, type PipedGas } from '../../tables/index.js'
-import { addedUp, chain, stated } from './chain.js'
+import { si } from '../../units/index.js'
+import { addedUp, chain } from './chain.js'
 import { gasLines, gasSections } from './gas-sections.js'
 import { sizeLine, type SizeLine, type Taking } from './size-line.js'
 import { askOnce } from '../ask-once.js'
@@ -23,11 +25,16 @@ export function gasSizes(context: Context): readonly SizeLine[] {
   const drawn = gasLines(context)
   return [
     ...burners.map((one) =>
-      sizeLine({ name: 'gas that it burns', of: one.id, in: 'cfh' }, 'volumeFlow', (take) =>
+      sizeLine({ name: 'gas that it burns', of: one.id }, 'gasFlow', (take) =>
         gasDemand({ input: take.number(ask('input', one)), heatingValue: take.number(value) }),
       ),
     ),
-    sizeLine({ name: 'gas that all burn together', in: 'cfh' }, 'volumeFlow', (take) => {
+    ...burners.map((one) =>
+      sizeLine({ name: 'time of 2 ft3 on the meter at full fire, all else off', of: one.id }, 'time', (take) =>
+        clockingTime({ volume: dial, input: take.number(ask('input', one)), heatingValue: take.number(value) }),
+      ),
+    ),
+    sizeLine({ name: 'gas that all burn together' }, 'gasFlow', (take) => {
       const inputs = take.all(fuelBurner.name, listed(fuelBurner)).map((one) => ({
         name: one.id,
         value: take.number(ask('input', one)),
@@ -39,7 +46,7 @@ export function gasSizes(context: Context): readonly SizeLine[] {
     }),
     ...drawn.flatMap(({ thing, burners }) =>
       burners.map(({ id }) =>
-        sizeLine({ name: 'pressure left with everything on', of: id, in: 'in wc' }, 'pressure', (take) =>
+        sizeLine({ name: 'pressure left with everything on', of: id, readAs: 'gas-pressure' }, 'pressure', (take) =>
           pressureAt(context, take, thing.id),
         ),
       ),
@@ -52,6 +59,8 @@ export function gasSizes(context: Context): readonly SizeLine[] {
   ]
 }
 
+const dial = si('volume', '2 ft3')
+
 /** Pressure at the end of a drawn gas line with everything on. */
 export function pressureAt(context: Context, take: Taking, id: string): Sizing {
   const delivery = take.number(askOnce(context, fuel, 'deliveryPressure'))
@@ -60,7 +69,7 @@ export function pressureAt(context: Context, take: Taking, id: string): Sizing {
   const pressures = solved(context, take, { delivery, gas })
   if (!pressures.ok) return cannotSize(pressures.why)
   const end = pressures.ends.find((one) => one.id === id)?.pressure ?? cannotSize(`The line ${id} has no end.`)
-  return chain(stated('pressure behind the meter', delivery, 'Pa'), () => end)
+  return end
 }
 
 interface Supplied {
@@ -70,13 +79,17 @@ interface Supplied {
 
 function solved(context: Context, take: Taking, { delivery, gas }: Supplied): GasPressures {
   const atmosphere = atmosphericPressure(take.number(askOnce(context, site, 'altitude')))
-  return gasPressures({
-    sections: gasSections(context, take),
+  const sections = gasSections(context, take)
+  const unlisted = sections.find(({ bore }) => 'insideDiameter' in bore && Number.isNaN(bore.insideDiameter))
+  if (unlisted !== undefined) return { ok: false, why: `No table lists the pipe of ${unlisted.id}.` }
+  const result = gasPressures({
+    sections,
     gas: gasFlow(gas),
     heatingValue: take.number(askOnce(context, fuel, 'heatingValue')),
     delivery,
     atmosphere: atmosphere.sized ? atmosphere.value : NaN,
   })
+  return atmosphere.sized ? result : { ok: false, why: atmosphere.why }
 }
 
 /** The table for natural gas below 2 psi with half an inch of drop; other gases and materials have tables of their own. */

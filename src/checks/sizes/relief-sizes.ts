@@ -15,7 +15,12 @@ export function reliefSizes({ ask, listed }: Context): readonly SizeLine[] {
         stated('output on the plate', take.number(ask('output', one)), 'W'),
       ),
       sizeLine({ name: 'relief capacity over output', of }, 'number', (take) =>
-        over('capacity over output', take.number(ask(reliefCapacity, one)), take.number(ask('output', one)), '1'),
+        over(
+          'capacity over output',
+          take.number(ask(reliefCapacity, one)),
+          ['output', take.number(ask('output', one))],
+          '1',
+        ),
       ),
       sizeLine({ name: 'smallest relief inlet', of }, 'nominalSize', (take) =>
         smallestReliefInlet(take.number(ask('input', one))),

@@ -1,5 +1,5 @@
 import type { Answer, Listing, Missing } from '../../facts/index.js'
-import type { Sizing, Step } from '../../sizing/index.js'
+import type { BillBand, ReadAs, Sizing, Step } from '../../sizing/index.js'
 import type { QuantityName } from '../../units/index.js'
 
 /** What a line of a topic is about. */
@@ -8,8 +8,8 @@ export interface SizeHead {
   readonly name: string
   /** Id of the thing that it is about. */
   readonly of?: string
-  /** Unit to print it in, where the usual one does not suit: gas in `cfh`. */
-  readonly in?: 'cfh' | 'gph' | 'in wc'
+  /** How people read it, where the quantity alone does not tell: condensate by the hour. */
+  readonly readAs?: ReadAs
 }
 
 /** A number that a topic came to, or why there is none. */
@@ -26,18 +26,25 @@ export type SizeLine = SizeHead &
         readonly valid: boolean
       }
     | {
-        /** Known only to lie between two numbers, one of which may be without limit. */
+        /** Known only to lie between two numbers, one of which may be without limit; nothing is missing where that is all the method can tell. */
         readonly state: 'bounded'
         readonly quantity: QuantityName
         /** In SI. */
         readonly low: number
         readonly high: number
         readonly missing: readonly Missing[]
+        /** What was taken for granted; left out where that is nothing. */
+        readonly assumed?: readonly string[]
       }
     | { readonly state: 'told'; readonly text: string }
     | { readonly state: 'open'; readonly missing: readonly Missing[] }
     | { readonly state: 'impossible'; readonly why: string }
   )
+
+/** A sentence on why there are no words. */
+export interface Untold {
+  readonly why: string
+}
 
 /** Takes numbers out of answers; whatever has none, or may have more, is noted as missing. */
 export interface Taking {
@@ -47,6 +54,8 @@ export interface Taking {
   readonly list: (answer: Answer) => readonly string[]
   /** Everything of a kind, where the count says that this is all. */
   readonly all: (kind: string, listing: Listing) => Listing['things']
+  /** Notes what else is missing. */
+  readonly note: (more: readonly Missing[]) => void
 }
 
 /**
@@ -59,6 +68,7 @@ export function sizeLine(head: SizeHead, quantity: QuantityName, calculate: (tak
   if (missing.length > 0) return { ...head, state: 'open', missing: unique(missing) }
   if (!result.sized) return { ...head, state: 'impossible', why: result.why }
   const { value, working, valid } = result
+  if (Number.isNaN(value)) return { ...head, state: 'impossible', why: 'No number comes of what is stated.' }
   return { ...head, state: 'sized', quantity, value, working, valid, assumed: [...result.assumed, ...assumed] }
 }
 
@@ -78,14 +88,30 @@ export function boundLine(head: SizeHead, quantity: QuantityName, { answer, turn
   return { ...head, state: 'sized', quantity, value: low, working: [], valid: true, assumed }
 }
 
-/** A line in words, from what is known. */
-export function toldLine(head: SizeHead, tell: (take: Taking) => string): SizeLine {
-  const { take, missing } = openTaking()
-  const text = tell(take)
-  return missing.length > 0 ? { ...head, state: 'open', missing: unique(missing) } : { ...head, state: 'told', text }
+/** A line of bounds from a calculation over what is known. */
+export function spreadLine(
+  head: SizeHead,
+  quantity: QuantityName,
+  { granted, calculate }: { readonly granted: readonly string[]; readonly calculate: (take: Taking) => BillBand },
+): SizeLine {
+  const { take, missing, assumed } = openTaking()
+  const result = calculate(take)
+  if (missing.length > 0) return { ...head, state: 'open', missing: unique(missing) }
+  if (!result.banded) return { ...head, state: 'impossible', why: result.why }
+  const { low, high } = result.band
+  return { ...head, state: 'bounded', quantity, low, high, missing: [], assumed: [...granted, ...assumed] }
 }
 
-const assumption = 'a value that the document only assumes'
+/** A line in words, from what is known; a number that cannot be makes it impossible. */
+export function toldLine(head: SizeHead, tell: (take: Taking) => string | Untold): SizeLine {
+  const { take, missing } = openTaking()
+  const text = tell(take)
+  if (missing.length > 0) return { ...head, state: 'open', missing: unique(missing) }
+  return typeof text === 'string' ? { ...head, state: 'told', text } : { ...head, state: 'impossible', why: text.why }
+}
+
+/** Said of a line that takes a value which the document only assumes. */
+export const assumption = 'a value that the document only assumes'
 
 interface Open {
   readonly take: Taking
@@ -127,6 +153,9 @@ function openTaking(): Open {
       all: (kind, { things, more }) => {
         if (more > 0) missing.push({ subject: kind, fact: 'count' })
         return things
+      },
+      note: (more) => {
+        missing.push(...more)
       },
     },
   }

@@ -36,7 +36,8 @@ function emitterWater({ ask }: Context, take: Taking, thing: Thing, { estimates 
   return exact(thing.id, take.number(volume))
 }
 
-function pipeWater({ ask }: Context, take: Taking, thing: Thing): FilledPart {
+/** Water in a drawn line. */
+export function pipeWater({ ask }: Context, take: Taking, thing: Thing): FilledPart {
   const length = take.number(ask('pipe.length', thing))
   if (length === 0) return exact(thing.id, 0)
   const name = listedPipe(take.word(ask('pipe.type', thing)))

@@ -2,6 +2,7 @@ import type { Context } from '../../facts/index.js'
 import { boiler, fillValve, heatingFluid, site } from '../../model/index.js'
 import {
   atmosphericPressure,
+  cannotSize,
   fluidExpansion,
   highestPressure,
   usualReliefMargin,
@@ -29,22 +30,24 @@ export function swelling(context: Context, take: Taking): Sizing {
   })
 }
 
-/** Between which pressures the tank works, at this altitude. */
-export function tankPressures(context: Context, take: Taking): TankPressures {
+/** Goes on with the pressures between which the tank works, at this altitude; one that cannot be worked out says why. */
+export function withTankPressures(context: Context, take: Taking, next: (pressures: TankPressures) => Sizing): Sizing {
   const warmest = take.number(askOnce(context, heatingFluid, 'highestMean'))
   const atmosphere = atmosphericPressure(take.number(askOnce(context, site, 'altitude')))
-  return {
-    fill: coldFill(context, take),
-    highest: belowRelief(reliefSetting(context, take), warmest),
-    atmosphere: atmosphere.sized ? atmosphere.value : NaN,
-  }
+  const highest = belowRelief(reliefSetting(context, take), warmest)
+  // Asked in any case, so that all that is missing is told at once.
+  const result = next({ fill: coldFill(context, take), highest: valueOf(highest), atmosphere: valueOf(atmosphere) })
+  if (!atmosphere.sized) return atmosphere
+  return highest.sized ? result : highest
 }
 
-/** The relief valve is taken to stand as high as the tank. */
-export function belowRelief(setting: number, warmest: number): number {
+const valueOf = (sizing: Sizing): number => (sizing.sized ? sizing.value : NaN)
+
+/** Highest pressure that the tank may see. The relief valve is taken to stand as high as the tank. */
+export function belowRelief(setting: number, warmest: number): Sizing {
   const density = Number.isFinite(warmest) ? waterDensity(warmest).value : NaN
-  const highest = highestPressure({ setting, margin: usualReliefMargin, above: 0, density })
-  return highest.sized ? highest.value : NaN
+  if (!Number.isFinite(density)) return cannotSize(`Water of ${warmest} K has no density by the published formula.`)
+  return highestPressure({ setting, margin: usualReliefMargin, above: 0, density })
 }
 
 /** The larger of what the fill valves are set to and what reaches the top, the latter in whole psi: a tank is bought for what will be filled. */

@@ -11,6 +11,10 @@ export const combustionAirOpening = kind('combustionAirOpening', {
     space: reference('space', { countedAs: 'combustionAirOpenings' }),
     /** Free area of the opening, louvers taken off; square inches, above zero. */
     area: quantity('area'),
+    /** Area of the hole in the wall, louver and all; square inches, above zero. */
+    grossArea: quantity('area'),
+    /** The louver before it. */
+    louver: choice({ open: 'no louver', metal: 'metal louver', wood: 'wooden louver' }),
     /** Where the air comes from. */
     to: choice({ outdoors: 'outdoors', indoors: 'another room' }),
     /** How high it opens into the space. */

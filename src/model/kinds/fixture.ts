@@ -40,6 +40,8 @@ export const fixture = kind('fixture', {
     vulnerableUsers: yesNo,
     /** Whether only staff use it, and a label says that its water is hot. */
     staffOnly: yesNo,
+    /** Temperature at which its water is used; degF, commonly 100 to 120. */
+    usedAt: quantity('temperature'),
     /** Mixed water that it draws; gpm, commonly 0.5 to 5. */
     flow: quantity('volumeFlow'),
     /** Mixed water that one use takes; gallons, commonly 2 to 40. */

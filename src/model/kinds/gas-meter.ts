@@ -9,7 +9,7 @@ export const gasMeter = kind('gasMeter', {
   ports: { out: 'gas' },
   fields: {
     /** Gas that it may pass; cubic feet per hour, commonly 175 to 1,000. */
-    capacity: quantity('volumeFlow'),
+    capacity: quantity('gasFlow'),
     /** Pressure behind it; inches of water column or psi, commonly 7 in wc or 2 psi. */
     deliveryPressure: quantity('pressure'),
   },

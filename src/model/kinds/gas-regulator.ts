@@ -21,7 +21,7 @@ export const gasRegulator = kind('gasRegulator', {
     /** Pressure behind it; inches of water column, commonly 7 to 11. */
     outletPressure: quantity('pressure'),
     /** Gas that it may pass at these pressures; cubic feet per hour, above zero. */
-    capacity: quantity('volumeFlow'),
+    capacity: quantity('gasFlow'),
     /** Where its vent opens. */
     vent: choice({
       outdoors: 'piped outdoors',

@@ -38,6 +38,10 @@ export const indirectTank = kind('indirectTank', {
     coilFlow: quantity('volumeFlow'),
     /** Head lost in the coil at that flow; feet of the fluid, above zero. */
     coilHead: quantity('head'),
+    /** Boiler water that enters its coil at that rating; degF, commonly 180. */
+    coilRatedEntering: quantity('temperature'),
+    /** Water of the tank at that rating; degF, commonly 90 to 120. */
+    coilRatedTank: quantity('temperature'),
     /** Surface of its coil; square feet, above zero. */
     coilArea: quantity('area'),
     /** Heating water that its coil holds; gallons, above zero. */

@@ -16,6 +16,8 @@ export const neutralizer = kind('neutralizer', {
     mediumRenewedOn: quantity('date'),
     /** The boiler whose condensate it treats. */
     serves: reference('boiler', { countedAs: 'neutralizers' }),
+    /** Medium that it holds when full; pounds, above zero. */
+    mediumMass: quantity('mass'),
     /** How long its medium lasts, by its maker; months, commonly 12 to 24. */
     renewedEvery: quantity('time'),
     /** Whether it holds its medium. */

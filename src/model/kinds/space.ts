@@ -1,6 +1,6 @@
 import { choice, quantity, reference, text, yesNo } from '../field.js'
 import { kind } from '../kind.js'
-import type { ItemWritten } from '../written.js'
+import type { EntryWritten, ItemWritten } from '../written.js'
 
 /** A room or other space of the house. */
 export const space = kind('space', {
@@ -64,4 +64,7 @@ export const space = kind('space', {
 })
 
 /** A space as written: plain text values. */
-export interface SpaceWritten extends ItemWritten<typeof space> {}
+export interface SpaceWritten extends ItemWritten<typeof space> {
+  /** Whether openings to the outdoors bring the burners of the space air enough: two, one high and one low, or a single one high up. */
+  readonly outdoorAirEnough?: EntryWritten<'yes' | 'no'>
+}

@@ -1,4 +1,4 @@
-import { choice, quantity, yesNo } from '../field.js'
+import { choice, group, quantity, yesNo } from '../field.js'
 import { kind } from '../kind.js'
 import type { SingletonWritten } from '../written.js'
 
@@ -32,8 +32,43 @@ export const building = kind('building', {
     heatLoss: quantity('heatRate'),
     /** Heat that it loses for each degree between indoors and outdoors; Btu/h F, above zero. */
     heatLossCoefficient: quantity('heatLossCoefficient'),
+    /** Air changes of the building in an hour, as measured; a number, commonly 0.2 to 1. */
+    airChanges: quantity('number'),
+    /** Time in which the building loses about two thirds of its warmth without heat; hours, commonly 20 to 100. */
+    timeConstant: quantity('time'),
     /** Fuel that was used in a year; therms, above zero. */
     fuelOfYear: quantity('energy'),
+    /** Part of the fuel of a year that made hot water, cooked and dried; therms, zero or more. */
+    fuelForOtherUses: quantity('energy'),
+    /** Fuel that was used in each month, as the bills say. */
+    fuelOfMonths: group({
+      /** Fuel that was used in January; therms, zero or more. */
+      january: quantity('energy'),
+      /** Fuel that was used in February; therms, zero or more. */
+      february: quantity('energy'),
+      /** Fuel that was used in March; therms, zero or more. */
+      march: quantity('energy'),
+      /** Fuel that was used in April; therms, zero or more. */
+      april: quantity('energy'),
+      /** Fuel that was used in May; therms, zero or more. */
+      may: quantity('energy'),
+      /** Fuel that was used in June; therms, zero or more. */
+      june: quantity('energy'),
+      /** Fuel that was used in July; therms, zero or more. */
+      july: quantity('energy'),
+      /** Fuel that was used in August; therms, zero or more. */
+      august: quantity('energy'),
+      /** Fuel that was used in September; therms, zero or more. */
+      september: quantity('energy'),
+      /** Fuel that was used in October; therms, zero or more. */
+      october: quantity('energy'),
+      /** Fuel that was used in November; therms, zero or more. */
+      november: quantity('energy'),
+      /** Fuel that was used in December; therms, zero or more. */
+      december: quantity('energy'),
+    }),
+    /** Part of the heat of that fuel that reached the house; percent, commonly 60 to 85 with an old boiler. */
+    seasonEfficiency: quantity('fraction'),
     /** Most hot water that is drawn in one hour; gallons, above zero. */
     peakHotWater: quantity('volume'),
     /** How many people can sleep in it; a whole number, zero or more. */

@@ -62,7 +62,7 @@ function makerShare(table: readonly AltitudeLine[], altitude: number): Sizing {
   return sized({
     value,
     working: [
-      { name: 'altitude', value: altitude, unit: 'm' },
+      { name: 'altitude', value: altitude, unit: 'm', readAs: 'distance' },
       { name: 'share by the maker', value, unit: '1' },
     ],
     assumed: ['straight lines between the lines of the maker'],

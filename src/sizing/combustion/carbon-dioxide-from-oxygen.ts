@@ -1,6 +1,6 @@
 import { firstImpossible } from '../first-impossible.js'
-import { oxygenInAir } from '../flue-gas.js'
 import { cannotSize, sized, type Sizing } from '../sizing.js'
+import { oxygenInAir } from './oxygen-in-air.js'
 
 interface AnalyzerReading {
   /** Share of oxygen in the dry sample, from 0 to 0.209. */

@@ -1,6 +1,6 @@
 import { firstImpossible } from '../first-impossible.js'
-import { airFree, oxygenInAir } from '../flue-gas.js'
 import { cannotSize, sized, type Sizing } from '../sizing.js'
+import { oxygenInAir } from './oxygen-in-air.js'
 
 interface MonoxideReading {
   /** Share of carbon monoxide in the dry sample, 42e-6 for 42 ppm. */
@@ -35,4 +35,16 @@ export function carbonMonoxideAirFree({ carbonMonoxide, oxygen }: MonoxideReadin
     assumed: ['20.9 % of oxygen in air'],
     valid: true,
   })
+}
+
+/**
+ * A share of dry flue gas as it would be without the air that dilutes it; where bounds are turned, which may be unlimited.
+ *
+ * @param share any share of the dry sample, such as 42e-6
+ * @param oxygen share of oxygen in the sample, below 0.209
+ * @example
+ * airFree(42e-6, 0.048) // 54.5e-6
+ */
+export function airFree(share: number, oxygen: number): number {
+  return (share * oxygenInAir) / (oxygenInAir - oxygen)
 }

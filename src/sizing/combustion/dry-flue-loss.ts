@@ -1,7 +1,7 @@
 import type { AnalyzerSettings } from '../../tables/index.js'
 import { firstImpossible } from '../first-impossible.js'
-import { oxygenInAir } from '../flue-gas.js'
 import { cannotSize, sized, type Sizing } from '../sizing.js'
+import { oxygenInAir } from './oxygen-in-air.js'
 
 interface DryFlue {
   readonly settings: AnalyzerSettings

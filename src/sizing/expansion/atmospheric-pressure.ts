@@ -19,7 +19,7 @@ export function atmosphericPressure(altitude: number): Sizing {
   return sized({
     value,
     working: [
-      { name: 'altitude', value: altitude, unit: 'm' },
+      { name: 'altitude', value: altitude, unit: 'm', readAs: 'distance' },
       { name: 'temperature over that at the sea', value: ratio, unit: '1' },
       { name: 'pressure of the air', value, unit: 'Pa' },
     ],

@@ -1,9 +1,10 @@
 import { firstImpossible } from '../first-impossible.js'
 import { cannotSize, sized, type Sizing } from '../sizing.js'
-import { densityOf, type ExpandingFluid } from './expanding-fluid.js'
+import type { HeatingFluid } from '../fluids/heating-fluid.js'
+import { densityOf } from './density-of.js'
 
 interface Heating {
-  readonly fluid: ExpandingFluid
+  readonly fluid: HeatingFluid
   /** K, as it is filled in. */
   readonly cold: number
   /** K, the highest mean temperature. */

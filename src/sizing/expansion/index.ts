@@ -1,7 +1,6 @@
 export { atmosphericPressure } from './atmospheric-pressure.js'
 export { enoughFor } from './enough-for.js'
 export { estimatedPart } from './estimated-part.js'
-export type { ExpandingFluid } from './expanding-fluid.js'
 export { fillPressure } from './fill-pressure.js'
 export { fluidExpansion } from './fluid-expansion.js'
 export { highestPressure, type ReliefMargin, usualReliefMargin } from './highest-pressure.js'

@@ -1,13 +1,13 @@
 import { firstImpossible } from '../first-impossible.js'
 import { cannotSize, sized, type Sizing } from '../sizing.js'
-import type { ExpandingFluid } from './expanding-fluid.js'
+import type { HeatingFluid } from '../fluids/heating-fluid.js'
 import { fluidExpansion } from './fluid-expansion.js'
 import { tankAcceptance, type FittedTank } from './tank-acceptance.js'
 
 interface HeatedSystem {
   /** m3 */
   readonly systemVolume: number
-  readonly fluid: ExpandingFluid
+  readonly fluid: HeatingFluid
   /** K, as it is filled in. */
   readonly cold: number
   /** The tank up to the pressure asked about, commonly the setting of the relief valve. */
@@ -49,7 +49,7 @@ export function liftTemperature({ systemVolume, fluid, cold, tank }: HeatedSyste
 /** The published densities end here; K. */
 const boiling = 373.15
 
-function temperatureOf(share: number, { fluid, cold }: { fluid: ExpandingFluid; cold: number }): number {
+function temperatureOf(share: number, { fluid, cold }: { fluid: HeatingFluid; cold: number }): number {
   const bounds = { low: cold, high: boiling }
   for (let step = 0; step < 60; step++) {
     const middle = (bounds.low + bounds.high) / 2

@@ -30,8 +30,8 @@ export function altitudeShare({ altitude, countedFrom }: HighPlace): Sizing {
   return sized({
     value,
     working: [
-      { name: 'altitude', value: altitude, unit: 'm' },
-      { name: 'altitude that counts', value: counted, unit: 'm' },
+      { name: 'altitude', value: altitude, unit: 'm', readAs: 'distance' },
+      { name: 'altitude that counts', value: counted, unit: 'm', readAs: 'distance' },
       { name: 'share of the input', value, unit: '1' },
     ],
     assumed: ['no figure of the maker'],

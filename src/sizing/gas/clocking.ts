@@ -23,7 +23,7 @@ export function clockedInput({ volume, time, heatingValue }: DialTurn & { readon
   return sized({
     value,
     working: [
-      { name: 'gas flow', value: volume / time, unit: 'm3/s' },
+      { name: 'gas flow', value: volume / time, unit: 'm3/s', readAs: 'gas-flow' },
       { name: 'heating value', value: heatingValue, unit: 'J/m3' },
       { name: 'heat input', value, unit: 'W' },
     ],

@@ -32,7 +32,11 @@ export function csstDrop({ flow, ...run }: CsstRun & { readonly flow: number }):
   const value = (asListed / law.factor) ** (1 / law.exponent) * (run.length / foot) * inchOfWater
   return sized({
     value,
-    working: [...steps(run, law), { name: 'gas flow', value: flow, unit: 'm3/s' }, { name: 'drop', value, unit: 'Pa' }],
+    working: [
+      ...steps(run, law),
+      { name: 'gas flow', value: flow, unit: 'm3/s', readAs: 'gas-flow' },
+      { name: 'drop', value, unit: 'Pa', readAs: 'gas-pressure' },
+    ],
     assumed: [likeTable],
     valid: true,
   })
@@ -55,7 +59,11 @@ export function csstCapacity({ drop, ...run }: CsstRun & { readonly drop: number
   const value = law.factor * slope ** law.exponent * lighter(run) * cubicFootPerHour
   return sized({
     value,
-    working: [...steps(run, law), { name: 'drop', value: drop, unit: 'Pa' }, { name: 'gas', value, unit: 'm3/s' }],
+    working: [
+      ...steps(run, law),
+      { name: 'drop', value: drop, unit: 'Pa', readAs: 'gas-pressure' },
+      { name: 'gas', value, unit: 'm3/s', readAs: 'gas-flow' },
+    ],
     assumed: [likeTable],
     valid: true,
   })

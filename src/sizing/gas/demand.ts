@@ -28,7 +28,7 @@ export function gasDemand({ input, heatingValue }: Burning): Sizing {
     working: [
       { name: 'heat input', value: input, unit: 'W' },
       { name: 'heating value', value: heatingValue, unit: 'J/m3' },
-      { name: 'gas flow', value, unit: 'm3/s' },
+      { name: 'gas flow', value, unit: 'm3/s', readAs: 'gas-flow' },
     ],
     assumed: [],
     valid: true,

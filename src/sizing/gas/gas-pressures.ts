@@ -67,7 +67,7 @@ function alongWay(
 ): Sizing {
   const meter = sized({
     value: house.delivery,
-    working: [{ name: 'behind the meter', value: house.delivery, unit: 'Pa' }],
+    working: [{ name: 'behind the meter', value: house.delivery, unit: 'Pa', readAs: 'gas-pressure' }],
     assumed: [],
     valid: true,
   })
@@ -88,8 +88,8 @@ function atEnd(before: Extract<Sizing, { sized: true }>, pipe: PipedSection, flo
     value,
     working: [
       ...before.working,
-      { name: `lost along ${pipe.id}`, value: before.value - plain.value, unit: 'Pa' },
-      { name: `end of ${pipe.id}`, value, unit: 'Pa' },
+      { name: `lost along ${pipe.id}`, value: before.value - plain.value, unit: 'Pa', readAs: 'gas-pressure' },
+      { name: `end of ${pipe.id}`, value, unit: 'Pa', readAs: 'gas-pressure' },
     ],
     assumed: [...new Set([...before.assumed, ...plain.assumed])],
     valid: before.valid && plain.valid,

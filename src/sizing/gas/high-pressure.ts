@@ -38,7 +38,7 @@ export function gasOutlet({ flow, inlet, atmosphere, gas, ...pipe }: HighPressur
   return sized({
     value,
     working: [
-      { name: 'gas flow', value: flow, unit: 'm3/s' },
+      { name: 'gas flow', value: flow, unit: 'm3/s', readAs: 'gas-flow' },
       { name: 'absolute pressure at the inlet', value: start, unit: 'Pa' },
       { name: 'fall of its square', value: fall, unit: 'Pa2' },
       { name: 'pressure at the end', value, unit: 'Pa' },
@@ -79,7 +79,7 @@ export function gasCapacityHigh({
       { name: 'absolute pressure at the inlet', value: start, unit: 'Pa' },
       { name: 'absolute pressure at the end', value: start - drop, unit: 'Pa' },
       { name: 'fall of its square', value: fall, unit: 'Pa2' },
-      { name: 'gas that it carries', value, unit: 'm3/s' },
+      { name: 'gas that it carries', value, unit: 'm3/s', readAs: 'gas-flow' },
     ],
     assumed,
     valid: inlet >= lowPressure,

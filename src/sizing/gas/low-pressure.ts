@@ -25,11 +25,11 @@ export function gasDrop({ flow, gas, ...pipe }: SmoothPipe & { readonly flow: nu
   return sized({
     value,
     working: [
-      { name: 'gas flow', value: flow, unit: 'm3/s' },
+      { name: 'gas flow', value: flow, unit: 'm3/s', readAs: 'gas-flow' },
       { name: 'inside diameter', value: pipe.insideDiameter, unit: 'm' },
       { name: 'length', value: pipe.length, unit: 'm' },
       { name: 'factor Cr', value: gas.flowFactor, unit: '1' },
-      { name: 'drop', value, unit: 'Pa' },
+      { name: 'drop', value, unit: 'Pa', readAs: 'gas-pressure' },
     ],
     assumed,
     valid: value < lowPressure,
@@ -56,11 +56,11 @@ export function gasCapacity({
   return sized({
     value,
     working: [
-      { name: 'drop', value: drop, unit: 'Pa' },
+      { name: 'drop', value: drop, unit: 'Pa', readAs: 'gas-pressure' },
       { name: 'inside diameter', value: pipe.insideDiameter, unit: 'm' },
       { name: 'length', value: pipe.length, unit: 'm' },
       { name: 'factor Cr', value: gas.flowFactor, unit: '1' },
-      { name: 'gas that it carries', value, unit: 'm3/s' },
+      { name: 'gas that it carries', value, unit: 'm3/s', readAs: 'gas-flow' },
     ],
     assumed,
     valid: drop < lowPressure,
@@ -92,7 +92,7 @@ export function gasBore({ flow, length, drop, gas }: WantedBore): Sizing {
   return sized({
     value,
     working: [
-      { name: 'gas flow', value: flow, unit: 'm3/s' },
+      { name: 'gas flow', value: flow, unit: 'm3/s', readAs: 'gas-flow' },
       { name: 'drop over length', value: drop / length, unit: 'Pa/m' },
       { name: 'bore', value, unit: 'm' },
     ],

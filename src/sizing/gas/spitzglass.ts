@@ -35,7 +35,7 @@ export function spitzglassCapacity({ drop, specificGravity, ...pipe }: OldGasPip
     working: [
       { name: 'friction term', value: friction, unit: '1' },
       { name: 'drop over length', value: drop / pipe.length, unit: 'Pa/m' },
-      { name: 'gas that it carries', value, unit: 'm3/s' },
+      { name: 'gas that it carries', value, unit: 'm3/s', readAs: 'gas-flow' },
     ],
     assumed: ['gas below 1 psi'],
     valid: drop < psi,

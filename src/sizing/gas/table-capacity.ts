@@ -1,4 +1,5 @@
 import type { GasTable, GasTableRow } from '../../tables/index.js'
+import { countedIn } from './counted-in.js'
 import { firstImpossible } from '../first-impossible.js'
 import { cannotSize, sized, type Sizing } from '../sizing.js'
 import { foot } from './units.js'
@@ -29,13 +30,12 @@ export function tableCapacity({ table, size, length }: TabledPipe): Sizing {
     return cannotSize(
       `${table.published} as it is kept has no figure for size ${size} at ${Math.round(length / foot)} ft.`,
     )
-  const unit = table.counts === 'heatRate' ? 'W' : 'm3/s'
   return sized({
     value: row.carries,
     working: [
       { name: 'length', value: length, unit: 'm' },
       { name: 'row of the table', value: row.length, unit: 'm' },
-      { name: 'what the size carries', value: row.carries, unit },
+      { name: 'what the size carries', value: row.carries, ...countedIn(table) },
     ],
     assumed: [`inlet ${table.inlet}`, ...(table.known === 'recalled' ? [`${table.published} as recalled`] : [])],
     valid: true,

@@ -1,4 +1,5 @@
 import type { GasTable } from '../../tables/index.js'
+import { countedIn } from './counted-in.js'
 import { firstImpossible } from '../first-impossible.js'
 import { cannotSize, sized, type Sizing } from '../sizing.js'
 import { tableCapacity } from './table-capacity.js'
@@ -29,7 +30,6 @@ export function tableSize({ table, load, heatingValue, length }: TabledLoad): Si
   )
   if (why !== undefined) return cannotSize(why)
   const wanted = table.counts === 'heatRate' ? load : load / heatingValue
-  const unit = table.counts === 'heatRate' ? 'W' : 'm3/s'
   const offers = table.sizes.map((size) => ({ size, capacity: tableCapacity({ table, size, length }) }))
   const enough = offers.find(({ capacity }) => capacity.sized && capacity.value >= wanted * (1 - 1e-9))
   const [none] = offers.flatMap(({ capacity }) => (capacity.sized ? [] : [capacity]))
@@ -40,7 +40,7 @@ export function tableSize({ table, load, heatingValue, length }: TabledLoad): Si
   return sized({
     value: enough.size,
     working: [
-      { name: 'wanted', value: wanted, unit },
+      { name: 'wanted', value: wanted, ...countedIn(table) },
       ...enough.capacity.working,
       { name: 'size', value: enough.size, unit: '1' },
     ],

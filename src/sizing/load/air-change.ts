@@ -31,7 +31,7 @@ export function airChangeConductance({ volume, airChange, airHeatCapacity }: Lea
   return sized({
     value,
     working: [
-      { name: 'air flow', value: flow, unit: 'm3/s' },
+      { name: 'air flow', value: flow, unit: 'm3/s', readAs: 'air' },
       { name: 'heat capacity of a volume of air', value: airHeatCapacity, unit: 'J/m3 K' },
       { name: 'conductance of the air change', value, unit: 'W/K' },
     ],

@@ -22,7 +22,7 @@ export function mechanicalAir(appliances: readonly AirAppliance[]): Sizing {
     working: [
       { name: 'heat input that takes room air', value: heatInput, unit: 'W' },
       { name: 'air for a watt', value: each, unit: 'm3/s W' },
-      { name: 'air to bring', value: heatInput * each, unit: 'm3/s' },
+      { name: 'air to bring', value: heatInput * each, unit: 'm3/s', readAs: 'air' },
     ],
     assumed: ['nothing else blows air out of the room'],
     valid: true,

@@ -1,0 +1,2 @@
+/** Share of oxygen in dry air. */
+export const oxygenInAir = 0.209
