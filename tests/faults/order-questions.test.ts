@@ -14,8 +14,8 @@ const firing = (rule: string): readonly string[] =>
 
 /** Only towns ask for it. */
 const inTowns = 'safety/emergency-switch'
-/** Amounts: there the plain answers are those that go into the calculation. */
-const amounts = ['Q33', 'Q35', 'Q38']
+/** Amounts and counts: there the plain answers are what they are worked out from, or that there is none. */
+const amounts = ['Q33', 'Q35', 'Q38', 'Q40']
 
 /** Whether a person can say it: a field, or a check that takes an answer. */
 function isAnswerable({ subject }: Rule, path: string): boolean {
