@@ -10,7 +10,7 @@ import { openEquipment, openSeed, openTowns, seedNames } from '../houses/open-ho
 const rulebook = openTowns('harrowmere', 'saltmarrow')
 const equipment = openEquipment()
 
-function findingsOf(seed: string): readonly Finding[] {
+function findingsOf(seed: (typeof seedNames)[number]): readonly Finding[] {
   const house = openSeed(seed)
   const document = { ...(isMap(house) ? house : {}), installation: 1 as const }
   return checkInstallation(document, rulebook, { equipment, judgedOn: '2025-11-01' }).findings
