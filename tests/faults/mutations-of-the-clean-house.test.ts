@@ -1,17 +1,23 @@
 import { describe, expect, it } from 'vitest'
 import { checkInstallation } from '../../src/check-installation.js'
-import { applyEdits, type Edit } from '../../src/model/index.js'
+import { applyEdits, isMap, type Edit } from '../../src/model/index.js'
 import { openEquipment, openSeed, openTowns } from '../houses/open-house.js'
+import { inSi } from '../laws/in-si.js'
 
 const rulebook = openTowns('harrowmere', 'saltmarrow')
 const equipment = openEquipment()
 const house = openSeed('larkspur-lane')
 const set = (address: string, to: unknown): Edit => ({ set: address, to })
 
-function told(edits: readonly Edit[]): readonly string[] {
+function changed(edits: readonly Edit[]): unknown {
   const edited = applyEdits(house, edits, rulebook.model)
   if (!edited.ok) throw new Error(edited.problems.map((problem) => problem.message).join(' '))
-  const report = checkInstallation({ ...edited.document, installation: 1 }, rulebook, { equipment })
+  return edited.document
+}
+
+function told(document: unknown): readonly string[] {
+  const report = checkInstallation({ ...(isMap(document) ? document : {}), installation: 1 }, rulebook, { equipment })
+  expect(report.contradictions).toEqual([])
   return report.findings.map(({ severity, verdict, key }) => `${severity} ${verdict} ${key}`)
 }
 
@@ -28,11 +34,52 @@ const mutations: readonly (readonly [string, readonly Edit[], readonly string[]]
     ],
     ['stop fail relief/way/B1'],
   ],
+  [
+    'M2 the pump before the tank',
+    [set('L-supply.path', ['B1.supply', 'TE1', 'ISO1', 'ISO4', 'C1', 'ISO5', 'AS1', 'HS.main'])],
+    ['should fail expansion/pump-away/EX1'],
+  ],
   ['M3 an expansion tank of 4.4 gal', [set('EX1.volume', '4.4 gal')], ['must fail expansion/tank-size/EX1']],
   [
     'M4 fill at 12 psi',
     [set('FV1.setPressure', '12 psi')],
     ['must fail fill/pressure-for-height/FV1', 'should fail expansion/charge-matches-fill/EX1'],
+  ],
+  [
+    'M5 the mixing valve gone, the shower drawn from the tank',
+    [
+      { remove: 'MV1' },
+      set('FX-shower.tempered', 'unknown'),
+      { insert: { id: 'FO9', kind: 'fixtureOutlet', fixture: 'FX-shower' } },
+      { insert: { id: 'L-shower', medium: 'potableHot', path: ['T1.hot', 'FO9.hot'] } },
+    ],
+    ['advice undecided hot-water/first-hour/T1', 'must fail hot-water/tempering/FX-shower'],
+  ],
+  [
+    'M5 the same in plain words',
+    [
+      { remove: 'MV1' },
+      ...['FX-shower', 'FX-shower-2', 'FX-tub', 'FX-lavatory', 'FX-sink'].map((id) => set(`${id}.tempered`, 'no')),
+    ],
+    [
+      'advice undecided hot-water/first-hour/T1',
+      'must fail hot-water/tempering/FX-shower',
+      'must fail hot-water/tempering/FX-shower-2',
+      'must fail hot-water/tempering/FX-tub',
+      'should fail hot-water/tempering/FX-lavatory',
+      'should fail hot-water/tempering/FX-sink',
+    ],
+  ],
+  [
+    'M6 the kitchen on a tee ahead of the mixing valve',
+    [
+      set('FX-sink.tempered', 'unknown'),
+      set('FX-sink.hotWater', '138 F'),
+      { insert: { id: 'PT9', kind: 'potableTee' }, in: 'L-hot', after: 'T1.hot' },
+      { insert: { id: 'FO9', kind: 'fixtureOutlet', fixture: 'FX-sink' } },
+      { insert: { id: 'L-sink', medium: 'potableHot', path: ['PT9.branch', 'FO9.hot'] } },
+    ],
+    ['should fail hot-water/outlet-limit/FX-sink', 'should fail hot-water/tempering/FX-sink'],
   ],
   ['M7 the neutralizer gone from before the floor drain', [{ remove: 'NE1' }], ['must fail condensate/neutralizer/B1']],
   ['M8 four more elbows: 60.5 ft, nothing', [set('VR1/quarter-bends.count', '7')], []],
@@ -84,12 +131,17 @@ const mutations: readonly (readonly [string, readonly Edit[], readonly string[]]
 ]
 
 describe('one change in the clean house', () => {
+  const before = told(house)
+  const fresh = (document: unknown): readonly string[] => told(document).filter((line) => !before.includes(line))
+
   it.each(mutations)('%s', (_name, edits, expected) => {
-    const before = told([])
-    expect(
-      told(edits)
-        .filter((line) => !before.includes(line))
-        .sort(),
-    ).toEqual([...expected].sort())
+    expect([...fresh(changed(edits))].sort()).toEqual([...expected].sort())
+  })
+
+  it('M16 says the same of the house and of each change when all is written in SI', () => {
+    for (const [name, edits] of [['the clean house', []] as const, ...mutations]) {
+      const document = changed(edits)
+      expect([name, told(inSi(document, rulebook.model))]).toEqual([name, told(document)])
+    }
   })
 })

@@ -148,6 +148,44 @@ describe("Cooper's Stair, the flawed house", () => {
     ])
   })
 
+  it('fires all ten planted faults', () => {
+    const planted = [
+      'stop fail relief/way/B1',
+      'should fail expansion/pump-away/EX1',
+      'must fail fill/pressure-for-height/FV1',
+      'must fail expansion/tank-size/EX1',
+      'must fail backflow/device-class/BFP1',
+      'must fail condensate/metal-ahead/B1',
+      'should fail hot-water/tempering/FX-kitchen',
+      'must fail electrical/transformer-load/TX1',
+      'must fail vent/length/VR1',
+      'must fail vent/orphaned-heater/WH1',
+    ]
+    expect(planted.filter((line) => !told(report).includes(line))).toEqual([])
+  })
+
+  it('follows them up with what hangs on them, none of it a stop', () => {
+    expect(told(report).filter((line) => line.startsWith('should') || line.startsWith('advice'))).toEqual([
+      'should fail expansion/pump-away/EX1',
+      'should fail hot-water/outlet-limit/FX-kitchen',
+      'should fail hot-water/tempering/FX-kitchen',
+      'should fail records/permit-delta/jurisdiction',
+      'advice fail boiler/turndown/B1',
+      'advice fail boiler/condensing-return/installation',
+      'advice fail boiler/size/installation',
+      'advice undecided hot-water/first-hour/T1',
+    ])
+  })
+
+  it('says what to mend first: the relief before all else, the fill pressure before the tank that is sized by it', () => {
+    const rules = report.findings.map(({ rule }) => rule)
+    const before = (first: string, then: string): boolean => rules.indexOf(first) < rules.indexOf(then)
+    expect(rules[0]).toBe('relief/way')
+    expect(before('fill/pressure-for-height', 'expansion/tank-size')).toBe(true)
+    expect(before('expansion/tank-size', 'expansion/pump-away')).toBe(true)
+    expect(before('hot-water/outlet-limit', 'boiler/size')).toBe(true)
+  })
+
   it('is quiet where it is sound', () => {
     const quiet = [
       'gas',
