@@ -1,7 +1,7 @@
 import type { Facts } from '../facts/index.js'
 import type { Installation, Thing } from '../model/index.js'
 import { viewFor, type JudgedDemand, type Verdict } from '../judging/index.js'
-import { allLeaves, isBinding, type Rulebook } from '../rulebook/index.js'
+import { allLeaves, isBinding, type JudgedLeaf, type Rulebook } from '../rulebook/index.js'
 import type { UnitSystem } from '../units/index.js'
 import { fill, paramsFor, spokenId } from './fill-words.js'
 import { missingOf, unique } from './missing-of.js'
@@ -32,7 +32,6 @@ export function tellFinding(verdict: JudgedVerdict, telling: Telling): Finding |
     verdict.demands.filter((one) => one.verdict === 'undecided').flatMap((one) => missingOf(one, telling.installation)),
   )
   const leaves = allLeaves(spoken.require)
-  const shown = leaves.map(({ left }) => left).find(({ witness: way }) => way !== undefined && way.length > 0)
   const words = sentence(verdict, spoken, telling)
   const rests = restsOn(verdict.demands.filter((one) => one.verdict === verdict.verdict))
   const view = viewFor(telling.facts, spoken.demand)
@@ -65,10 +64,20 @@ export function tellFinding(verdict: JudgedVerdict, telling: Telling): Finding |
       ...(spoken.when === undefined ? [] : tellEvidence(spoken.when, 'when', subject, telling.system)),
       ...tellEvidence(spoken.require, 'require', subject, telling.system),
     ],
-    ...(shown?.witness === undefined ? {} : { witness: shown.witness }),
-    ...(verdict.verdict === 'fail' && shown?.turningPoint !== undefined ? { turningPoint: shown.turningPoint } : {}),
+    ...wayOf(leaves, verdict.verdict),
     ...(missing.length === 0 ? {} : { missing }),
   }
+}
+
+/** The first way that was walked, and where it goes wrong. */
+function wayOf(
+  leaves: readonly JudgedLeaf[],
+  verdict: 'fail' | 'undecided',
+): Pick<Finding, 'witness' | 'turningPoint'> {
+  const shown = leaves.map(({ left }) => left).find(({ witness }) => witness !== undefined && witness.length > 0)
+  if (shown?.witness === undefined) return {}
+  const { witness, turningPoint } = shown
+  return verdict === 'fail' && turningPoint !== undefined ? { witness, turningPoint } : { witness }
 }
 
 export function tellSubject(subject: Thing): Finding['subject'] {
