@@ -61,6 +61,7 @@ export {
   type FactType,
   type ResolvedFact,
   type Trail,
+  type TurningPoint,
   type View,
   type FactHandle,
   type Facts,
