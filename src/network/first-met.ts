@@ -57,7 +57,13 @@ function metOn({ graph }: FlowWalk, walk: Walk, counts: (thing: Thing) => boolea
   for (const name of walk.reached.keys()) {
     const thing = graph.node(name)?.component
     if (thing === undefined || met.has(thing.id) || !counts(thing)) continue
-    met.set(thing.id, { thing, witness: witnessOf(wayTo(name, walk), graph) })
+    // Told when asked for: many things behind one long way would else cost the way each.
+    met.set(thing.id, {
+      thing,
+      get witness() {
+        return witnessOf(wayTo(name, walk), graph)
+      },
+    })
   }
   return [...met.values()]
 }
