@@ -27,7 +27,7 @@ export interface FirstMet {
   readonly possible: readonly Met[]
   /** Something that is not listed may be met too. */
   readonly open: boolean
-  /** What would tell more; it may be empty where only a direction is not known. */
+  /** What would tell more; it may be empty where only a direction is not known, but names the lines in which two directions meet. */
   readonly missing: readonly MissingFact[]
   readonly visited: number
 }
@@ -48,7 +48,7 @@ export function firstMet(network: Network, from: Start, direction: Direction, me
   const known = new Set(sure.map(({ thing }) => thing.id))
   const possible = metOn(walked, walked.perhaps, (thing) => !known.has(thing.id) && isTarget(thing) !== false)
   const untold = possible.flatMap(({ thing }) => asFact(isTarget(thing)))
-  const missing = uniqueFacts([...walked.missing, ...untold, ...border])
+  const missing = uniqueFacts([...walked.missing, ...untold, ...border, ...walked.disputed])
   return { sure, possible, open: walked.missing.length > 0 || border.length > 0, missing, visited }
 }
 
