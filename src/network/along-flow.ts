@@ -101,12 +101,12 @@ interface WalkedAlong extends Pick<AlongFlow, 'open' | 'missing' | 'witness' | '
 function walkAlong(network: Network, from: Start, gait: FlowGait): WalkedAlong {
   const walked = flowWalk(network, from, gait)
   const [sure, perhaps] = [componentsOn(walked, walked.sure), componentsOn(walked, walked.perhaps)]
-  const { border, missing, visited } = walked
+  const { border, disputed, missing, visited } = walked
   return {
     sure,
     perhaps,
     open: missing.length > 0 || border.length > 0,
-    missing: uniqueFacts([...missing, ...border]),
+    missing: uniqueFacts([...missing, ...border, ...disputed]),
     witness: (thing) => {
       const port = sure.get(thing)
       return port === undefined ? [] : witnessOf(wayTo(port, walked.sure), walked.graph)

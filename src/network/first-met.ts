@@ -27,7 +27,7 @@ export interface FirstMet {
   readonly possible: readonly Met[]
   /** Something that is not listed may be met too. */
   readonly open: boolean
-  /** What would tell more; it may be empty where only a direction is not known. */
+  /** What would tell more; it may be empty where only a direction is not known, but names the lines in which two directions meet. */
   readonly missing: readonly MissingFact[]
   readonly visited: number
 }
@@ -48,7 +48,7 @@ export function firstMet(network: Network, from: Start, direction: Direction, me
   const known = new Set(sure.map(({ thing }) => thing.id))
   const possible = metOn(walked, walked.perhaps, (thing) => !known.has(thing.id) && isTarget(thing) !== false)
   const untold = possible.flatMap(({ thing }) => asFact(isTarget(thing)))
-  const missing = uniqueFacts([...walked.missing, ...untold, ...border])
+  const missing = uniqueFacts([...walked.missing, ...untold, ...border, ...walked.disputed])
   return { sure, possible, open: walked.missing.length > 0 || border.length > 0, missing, visited }
 }
 
@@ -57,7 +57,13 @@ function metOn({ graph }: FlowWalk, walk: Walk, counts: (thing: Thing) => boolea
   for (const name of walk.reached.keys()) {
     const thing = graph.node(name)?.component
     if (thing === undefined || met.has(thing.id) || !counts(thing)) continue
-    met.set(thing.id, { thing, witness: witnessOf(wayTo(name, walk), graph) })
+    // Told when asked for: many things behind one long way would else cost the way each.
+    met.set(thing.id, {
+      thing,
+      get witness() {
+        return witnessOf(wayTo(name, walk), graph)
+      },
+    })
   }
   return [...met.values()]
 }

@@ -1,6 +1,7 @@
 import type { Thing } from '../model/index.js'
 import { bars, type Barriers } from './barriers.js'
 import { bothWalks } from './both-walks.js'
+import { drawnBothWays } from './drawn-both-ways.js'
 import type { Flow } from './open-flow.js'
 import type { Network } from './open-network.js'
 import type { PortGraph } from './port-graph.js'
@@ -29,6 +30,8 @@ export interface FlowWalk {
   readonly missing: readonly MissingFact[]
   /** What would tell what lies behind the open ends that are come to. */
   readonly border: readonly MissingFact[]
+  /** Lines in which the water is drawn to run both ways. */
+  readonly disputed: readonly MissingFact[]
   readonly visited: number
 }
 
@@ -40,7 +43,17 @@ export function flowWalk(network: Network, from: Start, { direction, endsAt, thi
   const gait = { graph, flow: network.flow(), direction, endsAt, barriers, starts: new Set(start.ports) }
   const { sure, perhaps } = bothWalks(graph, start.ports, { surely: surely(gait), possibly: possibly(gait) })
   const { missing } = start
-  return { graph, sure, perhaps, missing, border: openEnds(gait, perhaps), visited: sure.visited + perhaps.visited }
+  const visited = sure.visited + perhaps.visited
+  const disputed = drawnBothWays(disputedOn(gait, perhaps), network.installation.things)
+  return {
+    graph,
+    sure,
+    perhaps,
+    missing,
+    border: openEnds(gait, perhaps),
+    disputed,
+    visited,
+  }
 }
 
 interface Gait {
@@ -78,6 +91,10 @@ function endAt(name: string, { graph, endsAt, starts }: Gait): Told {
   if (starts.has(name)) return false
   const thing = graph.node(name)?.component
   return thing === undefined ? false : endsAt(thing)
+}
+
+function disputedOn({ graph, flow }: Gait, { reached }: Walk): readonly Thing[] {
+  return [...reached.keys()].flatMap((from) => graph.linksAt(from).flatMap(({ to }) => flow.disputed(from, to) ?? []))
 }
 
 function openEnds(gait: Gait, perhaps: Walk): readonly MissingFact[] {

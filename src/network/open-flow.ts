@@ -17,6 +17,8 @@ export type FlowAlong = 'with' | 'against' | 'still' | undefined
 export interface Flow {
   /** Of a passage walked from one of its ports to the other. */
   readonly along: (from: string, to: string) => FlowAlong
+  /** The line that a passage belongs to, where what is drawn says opposite things of the water in it. */
+  readonly disputed: (from: string, to: string) => Thing | undefined
   /** Whether water passes through a component while the circuit runs; where it cannot be told, what would tell. */
   readonly passes: (component: string) => Told
   /** Components whose ports say where water goes and cannot all be right: it would have nowhere to go, or come from nowhere. */
@@ -26,7 +28,7 @@ export interface Flow {
 /**
  * Finds the directions: ports that say `in` and `out` tell those of their pipes, and what enters a component leaves it again
  * by the only pipe left. A pipe that leads into the unknown may carry flow. Of a pipe whose two ends say opposite things
- * nothing is told. Costs as much as there are passages.
+ * nothing is told but that they do. Costs as much as there are passages.
  */
 export function openFlow(graph: PortGraph, things: Iterable<Thing>): Flow {
   const water = waterHubs(graph, things)
@@ -43,8 +45,14 @@ export function openFlow(graph: PortGraph, things: Iterable<Thing>): Flow {
     const told = alongOf(from, to, water, directions)
     return told === 'with' && (stands(from) || stands(to)) ? undefined : told
   }
-  const collisions = (): readonly string[] => collidingIn(graph, directions)
-  return { along: remembering(along), passes, collisions }
+  const isDisputed = [...directions.beginnings.values()].some((beginnings) => beginnings.size > 1)
+  const disputed = (from: string, to: string): Thing | undefined => {
+    if (!isDisputed) return undefined
+    const pipe = pipeBetween(from, to, water)
+    return pipe !== undefined && (directions.beginnings.get(pipe)?.size ?? 0) > 1 ? pipe.passage.owner : undefined
+  }
+  const collisions = (): readonly string[] => (isDisputed ? collidingIn(graph, directions) : [])
+  return { along: remembering(along), disputed, passes, collisions }
 }
 
 function collidingIn(graph: PortGraph, { beginnings }: FlowDirections): readonly string[] {
@@ -86,8 +94,12 @@ function alongOf(from: string, to: string, water: WaterHubs, directions: FlowDir
   return entering === 'enters' && leaving === 'leaves' ? 'with' : undefined
 }
 
-function alongPipe(from: string, to: string, { hubAt, pipesAt }: WaterHubs, directions: FlowDirections): FlowAlong {
-  const pipe = pipesAt(hubAt.has(from) ? from : to).find((each) => joins(each, from, to))
+function pipeBetween(from: string, to: string, { hubAt, pipesAt }: WaterHubs): Pipe | undefined {
+  return pipesAt(hubAt.has(from) ? from : to).find((each) => joins(each, from, to))
+}
+
+function alongPipe(from: string, to: string, water: WaterHubs, directions: FlowDirections): FlowAlong {
+  const pipe = pipeBetween(from, to, water)
   if (pipe === undefined) return undefined
   const end = endOf(pipe, from, directions)
   if (end === undefined || end === 'still') return end

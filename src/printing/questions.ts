@@ -50,6 +50,7 @@ function answerFor(fact: string, kind: KindSpec, rulebook: Rulebook): string | u
   if (type !== undefined) return askFor(type)
   if (fact === 'evidence') return 'a photo or a paper that shows it'
   if (fact === 'path') return 'the way it runs, from port to port'
+  if (fact === 'direction') return 'which way its water runs: what is drawn says both, so something is drawn backwards'
   return Object.hasOwn(kind.ports, fact) ? 'a line from this port, or that it is capped' : undefined
 }
 
