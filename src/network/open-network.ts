@@ -6,6 +6,7 @@ import type { PortGraph } from './port-graph.js'
 /** An installation whose lines can be asked about. Frozen; the graph behind it is drawn at the first question. */
 export interface Network {
   readonly installation: Installation
+  /** Ports and passages, drawn at the first question. */
   readonly graph: () => PortGraph
   /** Directions of the heating water, found at the first question that asks for them. */
   readonly flow: () => Flow

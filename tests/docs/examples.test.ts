@@ -17,7 +17,7 @@ describe('docs/examples', () => {
     expect(lines.length).toBeLessThan(36)
   })
 
-  it('plugin: one kind, one fact, one check and one rule, loaded by the command line', () => {
+  it('plugin: one kind, one fact, two checks and one rule, loaded by the command line', () => {
     const argv = [
       'src/node/main.ts',
       'check',
@@ -38,6 +38,7 @@ describe('docs/examples', () => {
           demands: [
             expect.objectContaining({ id: 'heard', verdict: 'fail' }),
             expect.objectContaining({ id: 'little', verdict: 'fail' }),
+            expect.objectContaining({ id: 'open', verdict: 'fail' }),
           ],
         }),
       ]),

@@ -1,4 +1,4 @@
-// One kind, one fact, one check and one rule, by the contract that the base rules use themselves.
+// One kind, one fact, two checks and one rule, by the contract that the base rules use themselves.
 import {
   between,
   defineCheck,
@@ -6,6 +6,7 @@ import {
   fact,
   kind,
   quantity,
+  reachesWithout,
   reference,
   unknown,
   word,
@@ -16,6 +17,7 @@ import {
 const mixFeeder = kind('mixFeeder', {
   spoken: 'mix feeder',
   place: 'fill',
+  ports: { out: 'heatingWater' },
   fields: {
     /** Mix it holds when full; gallons, above zero. */
     volume: quantity('volume'),
@@ -55,6 +57,23 @@ const heard = defineCheck('heard', {
   },
 })
 
+/** Whether somebody can shut it off from every boiler: the way is walked along the drawn lines. */
+const shutOff = defineCheck('shutOff', {
+  of: mixFeeder,
+  answers: ['yes', 'no'],
+  answerable: true,
+  judge: ({ subject, network, listed }) => {
+    const from = { component: subject.id, port: 'out' }
+    const search = { closing: true, crossing: true, allListed: listed('boiler').more === 0 }
+    const free = reachesWithout(network, from, ({ kind }) => kind.name === 'boiler', search)
+    const { truth, witness, missing, blockedBy } = free
+    if (truth === 0) return unknown({ witness, missing })
+    if (truth === 1) return word('no', { witness })
+    const turningPoint = blockedBy === undefined ? undefined : { at: blockedBy, because: 'it can be shut' }
+    return word('yes', { witness, turningPoint })
+  },
+})
+
 const frame = { subject: 'mix-feeder/mixFeeder', from: 'start-up' }
 const practice = [{ source: 'feeder-practice', ground: 'practice', known: 'recalled' }]
 
@@ -64,7 +83,7 @@ export const mixFeeders = definePlugin({
   contract: 1,
   kinds: [mixFeeder],
   facts: [taken],
-  checks: [heard],
+  checks: [heard, shutOff],
   sources: { 'feeder-practice': { title: 'Practice with antifreeze feeders', family: 'none' } },
   rules: {
     'fill/feeder': {
@@ -83,6 +102,13 @@ export const mixFeeders = definePlugin({
           severity: 'should',
           require: { 'mix-feeder/mixFeeder.mix-feeder/taken': { atMost: '2 gal' } },
           say: 'The system took {mix-feeder/mixFeeder.mix-feeder/taken} from {id}; look for a leak.',
+          basis: practice,
+        },
+        {
+          id: 'open',
+          severity: 'should',
+          require: { 'mix-feeder/mixFeeder.mix-feeder/shutOff': 'no' },
+          say: 'Somebody can shut {id} off, and the system runs dry unheard.',
           basis: practice,
         },
       ],
