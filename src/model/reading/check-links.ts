@@ -1,5 +1,6 @@
 import type { LeafField, ReferenceField } from '../field.js'
 import type { Entry } from '../entry.js'
+import type { Medium } from '../kind.js'
 import type { Model } from '../model.js'
 import { mediaMeet, portsOf } from '../ports.js'
 import type { PathItem, Thing } from '../thing.js'
@@ -95,6 +96,22 @@ function checkItem(item: PathItem, { line, index, things, taken, problems }: Ite
     taken.set(key, line.id)
     const medium = component === undefined ? undefined : portsOf(component.kind).mediumOf(port)
     if (medium === undefined || line.medium === undefined || mediaMeet(line.medium, medium)) continue
-    problems.add('wrong-medium', steps, `${key} carries ${medium}; the line carries ${line.medium}.`)
+    const message = `${key} carries ${medium}; the line carries ${line.medium}.`
+    problems.add('wrong-medium', steps, message, nearestFitting(item, port, { component, medium: line.medium }))
   }
+}
+
+interface Wanted {
+  readonly component: Thing | undefined
+  readonly medium: Medium
+}
+
+/** At the end of a line, the port of the same component that may carry what the line carries; the likest name of several. */
+function nearestFitting(item: PathItem, port: string, { component, medium }: Wanted): { readonly nearest?: string } {
+  if (component === undefined || item.type !== 'port') return {}
+  const fitting = Object.entries(component.kind.ports).flatMap(([name, carried]) =>
+    !name.endsWith('*') && mediaMeet(medium, carried) ? [name] : [],
+  )
+  const [only, ...others] = fitting
+  return only !== undefined && others.length === 0 ? { nearest: `${component.id}.${only}` } : nearestIn(port, fitting)
 }

@@ -151,7 +151,14 @@ const mistakes: readonly (readonly [string, Readonly<Record<string, unknown>>, s
     line(['B1.supply', 'ISO1.a'], 'heatingwatr'),
     'not-a-choice /lines/0/medium -> heatingWater',
   ],
-  ['media that must not meet', line(['B1.supply', 'ISO1.a'], 'gas'), 'wrong-medium /lines/0/path/0'],
+  ['media that must not meet', line(['B1.supply', 'ISO1.a'], 'gas'), 'wrong-medium /lines/0/path/0 -> B1.gas'],
+  ['a component that has nothing of the medium', line(['B1.gas', 'ISO1.a'], 'gas'), 'wrong-medium /lines/0/path/1'],
+  ['a way through in another medium', line(['B1.gas', 'ISO1', 'unknown'], 'gas'), 'wrong-medium /lines/0/path/1'],
+  [
+    'drinking water led into heating water without a device',
+    line(['B1.supply', 'ISO1', 'HS.main'], 'potableCold'),
+    'wrong-medium /lines/0/path/2',
+  ],
   [
     'a port used twice',
     {
