@@ -21,6 +21,10 @@ export type StateFlows =
       readonly density: number
       /** J/m3 K */
       readonly heatPerVolume: number
+      /** Pa s */
+      readonly viscosity: number
+      /** What the flows were found in: every passage under its name. */
+      readonly edges: readonly FlowEdge[]
       /** m3/s through a component by its main way, or along a line; undefined for what no water passes. */
       readonly flowThrough: (id: string) => number | undefined
       /** m/s, highest in a line. */
@@ -44,8 +48,7 @@ export function stateFlows(state: Thing, { passages, openEnds }: HeatingPassages
   if (!solution.solved) return { ...named, solved: false, missing: [], why: solution.why }
   const uneven = unevenLine(passages, solution)
   if (uneven !== undefined) return { ...named, solved: false, missing: [{ subject: uneven.id, fact: 'path' }] }
-  const { density, heatPerVolume } = fluid
-  return { ...named, density, heatPerVolume, ...answered(passages, solution) }
+  return { ...named, ...fluid, edges, ...answered(passages, solution) }
 }
 
 interface Reading {
