@@ -1,25 +1,79 @@
-import { runLoss, type FlowEdge } from '../../../sizing/index.js'
+import { columnPressure, runLoss, type FlowEdge } from '../../../sizing/index.js'
 import type { SolvedState } from '../../hydraulics/index.js'
 
-const gravity = 9.80665
-
-/** Head, m, that the branch of a valve takes at a flow, m3/s: all that lies between it and the places where water parts. */
+/**
+ * Head, m, that the branch of a valve takes at a flow, m3/s, where it splits as it does in the state: from the place where water
+ * parts for it to the place where it meets other water again.
+ */
 export function branchHead(flows: SolvedState, valve: string, flow: number): number | undefined {
-  const parts = branchOf(flows, valve).flatMap((edge) => edge.parts)
-  const loss = runLoss({ flow, density: flows.density, viscosity: flows.viscosity, parts })
-  return loss.sized ? loss.value / (flows.density * gravity) : undefined
+  const moving = flows.edges.map((edge) => along(flows, edge)).filter((edge) => edge.flow > 0)
+  const middle = moving.find(({ edge }) => edge.name.startsWith(`${valve} `))
+  if (middle === undefined) return undefined
+  const leaving = grouped(moving, ({ from }) => from)
+  const entering = grouped(moving, ({ to }) => to)
+  const down = follow(middle, { ahead: leaving, behind: entering, end: ({ to }) => to })
+  const up = follow(middle, { ahead: entering, behind: leaving, end: ({ from }) => from })
+  const way = new Set([...up, ...down])
+  const heads = [...way].map((each) => headOf(flows, each, flow * (each.flow / middle.flow)))
+  return heads.reduce<number | undefined>(
+    (sum, head) => (sum === undefined || head === undefined ? undefined : sum + head),
+    0,
+  )
 }
 
-function branchOf({ edges, solution }: SolvedState, valve: string): readonly FlowEdge[] {
-  const moving = edges.filter(({ name }) => (solution.edge(name)?.flow ?? 0) !== 0)
-  const at = new Map<string, FlowEdge[]>()
-  for (const edge of moving) for (const node of [edge.from, edge.to]) at.set(node, (at.get(node) ?? []).concat(edge))
-  const branch = new Set(moving.filter(({ name }) => name.startsWith(`${valve} `)))
-  for (const edge of branch) {
-    for (const node of [edge.from, edge.to]) {
-      const there = at.get(node) ?? []
-      if (there.length === 2) there.forEach((each) => branch.add(each))
+/** An edge in the direction in which its water runs. */
+interface Stream {
+  readonly edge: FlowEdge
+  readonly flow: number
+  readonly from: string
+  readonly to: string
+}
+
+function along({ solution }: SolvedState, edge: FlowEdge): Stream {
+  const flow = solution.edge(edge.name)?.flow ?? 0
+  return flow < 0 ? { edge, flow: -flow, from: edge.to, to: edge.from } : { edge, flow, from: edge.from, to: edge.to }
+}
+
+function grouped(
+  streams: readonly Stream[],
+  nodeOf: (stream: Stream) => string,
+): ReadonlyMap<string, readonly Stream[]> {
+  const groups = new Map<string, Stream[]>()
+  for (const stream of streams) groups.set(nodeOf(stream), [...(groups.get(nodeOf(stream)) ?? []), stream])
+  return groups
+}
+
+interface Direction {
+  readonly ahead: ReadonlyMap<string, readonly Stream[]>
+  readonly behind: ReadonlyMap<string, readonly Stream[]>
+  readonly end: (stream: Stream) => string
+}
+
+/** One way on from the middle, over the places that no other water reaches. */
+function follow(middle: Stream, { ahead, behind, end }: Direction): readonly Stream[] {
+  const own = new Set([middle])
+  const cameFrom = new Map<Stream, Stream>()
+  let last = middle
+  for (const stream of own) {
+    const node = end(stream)
+    if (!(behind.get(node) ?? []).every((each) => own.has(each))) continue
+    for (const next of ahead.get(node) ?? []) {
+      if (own.has(next)) continue
+      own.add(next)
+      cameFrom.set(next, stream)
+      last = next
     }
   }
-  return [...branch]
+  const way = [last]
+  for (const stream of way) {
+    const before = cameFrom.get(stream)
+    if (before !== undefined) way.push(before)
+  }
+  return way
+}
+
+function headOf({ density, viscosity }: SolvedState, { edge }: Stream, flow: number): number | undefined {
+  if (edge.parts.length === 0) return 0
+  const loss = runLoss({ flow, density, viscosity, parts: edge.parts })
+  return loss.sized ? loss.value / columnPressure({ height: 1, density }).value : undefined
 }
