@@ -1,3 +1,4 @@
+export { circulating } from './circulating.js'
 export { highestVelocity, leastFlow, velocity } from './flow-facts.js'
 export { flowShare } from './flow-share.js'
 export { greatestRise } from './greatest-rise.js'
