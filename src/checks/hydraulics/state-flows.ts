@@ -45,10 +45,15 @@ export function stateFlows(state: Thing, { passages, openEnds }: HeatingPassages
   const missing = [...openEnds, ...trail.missing]
   if (fluid === undefined || missing.length > 0) return { ...named, solved: false, missing }
   const solution = solveFlowNetwork({ ...fluid, edges })
-  if (!solution.solved) return { ...named, solved: false, missing: [], why: solution.why }
+  if (!solution.solved) return { ...named, solved: false, missing: [], why: spokenOfThings(solution.why) }
   const uneven = unevenLine(passages, solution)
   if (uneven !== undefined) return { ...named, solved: false, missing: [{ subject: uneven.id, fact: 'path' }] }
   return { ...named, ...fluid, edges, ...answered(passages, solution) }
+}
+
+/** Passages are named by their thing and a count: a person knows the thing. */
+function spokenOfThings(why: string): string {
+  return why.replace(/^([\w-]+) \d+/, '$1')
 }
 
 interface Reading {

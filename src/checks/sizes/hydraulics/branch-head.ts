@@ -56,9 +56,9 @@ function follow(middle: Stream, { ahead, behind, end }: Direction): readonly Str
   let last = middle
   for (const stream of own) {
     const node = end(stream)
-    if (!(behind.get(node) ?? []).every((each) => own.has(each))) continue
-    for (const next of ahead.get(node) ?? []) {
-      if (own.has(next)) continue
+    const all = (behind.get(node) ?? []).every((each) => own.has(each))
+    const onward = all ? (ahead.get(node) ?? []).filter((next) => !own.has(next)) : []
+    for (const next of onward) {
       own.add(next)
       cameFrom.set(next, stream)
       last = next

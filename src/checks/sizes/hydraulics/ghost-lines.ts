@@ -61,9 +61,10 @@ function still(context: Context, { edges }: SolvedState, { valve, push }: Ghost)
     const owner = ownerOf(edge)
     return edge.checked !== true && !others.includes(owner) && (edge.closed !== true || owner === valve)
   })
-  return circulating(open).map(({ pump: _pump, closed: _closed, ...edge }): FlowEdge =>
-    boilers.includes(ownerOf(edge)) && push > 0 ? { ...edge, pump: steady(push) } : edge,
-  )
+  return circulating(open).map(({ name, from, to, parts }): FlowEdge => {
+    const edge = { name, from, to, parts }
+    return boilers.includes(ownerOf(edge)) && push > 0 ? { ...edge, pump: steady(push) } : edge
+  })
 }
 
 /** A passage is called after the thing that it leads through. */
