@@ -1,16 +1,37 @@
 import { columnPressure, runLoss, type FlowEdge } from '../../../sizing/index.js'
 import type { SolvedState } from '../../hydraulics/index.js'
 
+/** The moving water of a state, ready to be followed from any valve. */
+export interface Streams {
+  readonly flows: SolvedState
+  /** By the thing that they lead through, by the node that they leave, and by the one that they enter. */
+  readonly through: ReadonlyMap<string, readonly Stream[]>
+  readonly leaving: ReadonlyMap<string, readonly Stream[]>
+  readonly entering: ReadonlyMap<string, readonly Stream[]>
+}
+
+/** Makes the moving water of a state ready, once for all its zones. */
+export function streamsOf(flows: SolvedState): Streams {
+  const moving = flows.edges.map((edge) => along(flows, edge)).filter(({ flow }) => flow > 0)
+  return {
+    flows,
+    through: grouped(moving, ({ edge }) => edge.name.split(' ')[0] ?? ''),
+    leaving: grouped(moving, ({ from }) => from),
+    entering: grouped(moving, ({ to }) => to),
+  }
+}
+
 /**
  * Head, m, that the branch of a valve takes at a flow, m3/s, where it splits as it does in the state: from the place where water
  * parts for it to the place where it meets other water again.
  */
-export function branchHead(flows: SolvedState, valve: string, flow: number): number | undefined {
-  const moving = flows.edges.map((edge) => along(flows, edge)).filter((edge) => edge.flow > 0)
-  const middle = moving.find(({ edge }) => edge.name.startsWith(`${valve} `))
+export function branchHead(
+  { flows, through, leaving, entering }: Streams,
+  valve: string,
+  flow: number,
+): number | undefined {
+  const [middle] = through.get(valve) ?? []
   if (middle === undefined) return undefined
-  const leaving = grouped(moving, ({ from }) => from)
-  const entering = grouped(moving, ({ to }) => to)
   const down = follow(middle, { ahead: leaving, behind: entering, end: ({ to }) => to })
   const up = follow(middle, { ahead: entering, behind: leaving, end: ({ from }) => from })
   const way = new Set([...up, ...down])
@@ -36,10 +57,14 @@ function along({ solution }: SolvedState, edge: FlowEdge): Stream {
 
 function grouped(
   streams: readonly Stream[],
-  nodeOf: (stream: Stream) => string,
+  keyOf: (stream: Stream) => string,
 ): ReadonlyMap<string, readonly Stream[]> {
   const groups = new Map<string, Stream[]>()
-  for (const stream of streams) groups.set(nodeOf(stream), [...(groups.get(nodeOf(stream)) ?? []), stream])
+  for (const stream of streams) {
+    const group = groups.get(keyOf(stream))
+    if (group === undefined) groups.set(keyOf(stream), [stream])
+    else group.push(stream)
+  }
   return groups
 }
 

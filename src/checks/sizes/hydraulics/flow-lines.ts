@@ -23,7 +23,7 @@ function flowLine(flows: SolvedState, id: string): readonly SizeLine[] {
       state: 'sized',
       quantity: 'volumeFlow',
       value: flow,
-      working: flows.working.filter(({ name }) => name === `flow through ${id}`),
+      working: [{ name: `flow through ${id}`, value: flow, unit: 'm3/s' }],
       assumed: flows.taken,
       valid: true,
     },

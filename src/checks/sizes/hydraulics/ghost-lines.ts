@@ -12,10 +12,11 @@ import { systemFluid } from '../system-fluid.js'
 export function ghostLines(context: Context): readonly SizeLine[] {
   const flows = hydraulicsOf(context).states.find((state): state is SolvedState => state.solved)
   if (flows === undefined) return []
-  return context.listed(zone).things.flatMap((one) => ghostLine(context, flows, one))
+  const rest = atRest(context, flows)
+  return context.listed(zone).things.flatMap((one) => ghostLine(context, rest, one))
 }
 
-function ghostLine(context: Context, flows: SolvedState, one: Thing): readonly SizeLine[] {
+function ghostLine(context: Context, rest: Rest, one: Thing): readonly SizeLine[] {
   const valve = context.ask('valve', one)
   if (valve.state !== 'word') return []
   return [
@@ -23,9 +24,9 @@ function ghostLine(context: Context, flows: SolvedState, one: Thing): readonly S
       const emitters = context.ask('emitters', one)
       if (emitters.state === 'list' && emitters.complete && emitters.members.length === 0)
         return { sized: false, why: `The zone ${one.id} has no emitter that could cool its water.` }
-      const push = pushOf(context, flows, one, take)
-      const edges = still(context, flows, { valve: valve.word, push })
-      return throughValve(flows, edges, valve.word)
+      const push = pushOf(context, rest.flows, one, take)
+      const edges = still(rest, { valve: valve.word, push })
+      return throughValve(rest.flows, edges, valve.word)
     }),
   ]
 }
@@ -50,20 +51,36 @@ interface Ghost {
   readonly push: number
 }
 
-/** The water that can run round with every pump at rest, flow checks and other zones shut, and the push in the boilers. */
-function still(context: Context, { edges }: SolvedState, { valve, push }: Ghost): readonly FlowEdge[] {
-  const boilers = context.listed(boiler).things.map(({ id }) => id)
-  const others = context.listed(zone).things.flatMap((one) => {
-    const other = context.ask('valve', one)
-    return other.state === 'word' && other.word !== valve ? [other.word] : []
-  })
-  const open = edges.filter((edge) => {
-    const owner = ownerOf(edge)
-    return edge.checked !== true && !others.includes(owner) && (edge.closed !== true || owner === valve)
-  })
+/** The drawn water with every pump at rest. */
+interface Rest {
+  readonly flows: SolvedState
+  readonly boilers: ReadonlySet<string>
+  readonly valves: ReadonlySet<string>
+  /** What could run round were every zone valve open; no flow check lies in it. */
+  readonly round: readonly FlowEdge[]
+}
+
+function atRest(context: Context, flows: SolvedState): Rest {
+  const boilers = new Set(context.listed(boiler).things.map(({ id }) => id))
+  const valves = new Set(
+    context.listed(zone).things.flatMap((one) => {
+      const valve = context.ask('valve', one)
+      return valve.state === 'word' ? [valve.word] : []
+    }),
+  )
+  const open = flows.edges.filter(
+    (edge) => edge.checked !== true && (edge.closed !== true || valves.has(ownerOf(edge))),
+  )
+  const round = circulating(open)
+  return { flows, boilers, valves, round: round.some((edge) => boilers.has(ownerOf(edge))) ? round : [] }
+}
+
+/** The water that can run round with the other zones shut, and the push in the boilers. */
+function still({ boilers, valves, round }: Rest, { valve, push }: Ghost): readonly FlowEdge[] {
+  const open = round.filter((edge) => ownerOf(edge) === valve || !valves.has(ownerOf(edge)))
   return circulating(open).map(({ name, from, to, parts }): FlowEdge => {
     const edge = { name, from, to, parts }
-    return boilers.includes(ownerOf(edge)) && push > 0 ? { ...edge, pump: steady(push) } : edge
+    return boilers.has(ownerOf(edge)) && push > 0 ? { ...edge, pump: steady(push) } : edge
   })
 }
 

@@ -4,14 +4,15 @@ import { balanceShare } from '../../../sizing/index.js'
 import { printQuantity } from '../../../units/index.js'
 import type { SolvedState } from '../../hydraulics/index.js'
 import { sizeLine, type SizeLine } from '../size-line.js'
-import { branchHead } from './branch-head.js'
+import { branchHead, streamsOf, type Streams } from './branch-head.js'
 
 /**
  * What each zone through which water runs gets of its design flow, the head of its branch at the design flow, how much of that
  * is left to throttle, and the branch with the highest: the worst circuit.
  */
 export function zoneLines(context: Context, flows: SolvedState): readonly SizeLine[] {
-  const branches = context.listed(zone).things.flatMap((one) => branchOf(context, flows, one))
+  const streams = streamsOf(flows)
+  const branches = context.listed(zone).things.flatMap((one) => branchOf(context, streams, one))
   const whole = branches.flatMap(({ head, ...rest }) => (head === undefined ? [] : [{ ...rest, head }]))
   const [worst] = whole.toSorted((one, other) => other.head - one.head)
   const shares = branches.flatMap(({ share }) => share)
@@ -35,7 +36,8 @@ interface Branch {
   readonly head: number | undefined
 }
 
-function branchOf(context: Context, flows: SolvedState, one: Thing): readonly Branch[] {
+function branchOf(context: Context, streams: Streams, one: Thing): readonly Branch[] {
+  const { flows } = streams
   const valve = context.ask('valve', one)
   const flow = valve.state === 'word' ? flows.flowThrough(valve.word) : undefined
   if (valve.state !== 'word' || flow === undefined || flow === 0) return []
@@ -44,7 +46,7 @@ function branchOf(context: Context, flows: SolvedState, one: Thing): readonly Br
     balanceShare({ flow, designFlow: take.number(design) }),
   )
   const known = design.state === 'number' && design.low === design.high ? design.low : undefined
-  const head = known === undefined ? undefined : branchHead(flows, valve.word, known)
+  const head = known === undefined ? undefined : branchHead(streams, valve.word, known)
   return [{ id: one.id, share: [share], head }]
 }
 
