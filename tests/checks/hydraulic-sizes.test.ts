@@ -153,3 +153,87 @@ describe('numbers that cannot be', () => {
     expect(valueOf(lines, 'flow while heating', 'ZV4')).toBeGreaterThan(0)
   })
 })
+
+/** A boiler circuit and a system circuit, each with a pump of its own, that meet in a hydraulic separator. */
+function separated(boilerKv: string, systemKv: string): InstallationWritten {
+  const pump = (id: string): object => ({
+    id,
+    kind: 'circulator',
+    checkBuiltIn: 'yes',
+    mode: 'constant-speed',
+    hotWaterMode: 'same',
+    curve: {
+      complete: 2,
+      list: [
+        { id: 'none', flow: '0 gpm', head: '16 ft' },
+        { id: 'most', flow: '16 gpm', head: '4 ft' },
+      ],
+    },
+  })
+  const line = (id: string, ...path: readonly string[]): object => ({
+    id,
+    medium: 'heatingWater',
+    path,
+    pipe: { type: 'copper-M', size: '1', equivalentLength: '40 ft' },
+  })
+  const document = {
+    installation: 1,
+    components: [
+      {
+        id: 'B1',
+        kind: 'boiler',
+        capped: ['gas', 'flue', 'intake', 'condensate', 'relief'],
+        resistance: { flow: '10 gpm', head: '3 ft' },
+      },
+      pump('C1'),
+      pump('C2'),
+      { id: 'ZV1', kind: 'zoneValve', flowCoefficient: boilerKv },
+      { id: 'ZV2', kind: 'zoneValve', flowCoefficient: systemKv },
+      { id: 'HX1', kind: 'hydraulicSeparator' },
+      { id: 'E1', kind: 'castIronRadiator', topElevation: '11 ft' },
+    ],
+    lines: [
+      line('L1', 'B1.supply', 'C1', 'ZV1', 'HX1.boilerSupply'),
+      line('L2', 'HX1.boilerReturn', 'B1.return'),
+      line('L3', 'HX1.systemSupply', 'C2', 'ZV2', 'E1.in'),
+      line('L4', 'E1.out', 'HX1.systemReturn'),
+    ],
+    complete: { all: 12, states: 1 },
+    heatingFluid: { antifreeze: 'no-antifreeze', highestMean: '140 F' },
+    zones: [{ id: 'Z1', valve: 'ZV2', emitters: ['E1'], designFlow: '5 gpm' }],
+    states: [
+      {
+        name: 'heating',
+        purpose: 'heating',
+        open: ['ZV1', 'ZV2'],
+        running: ['C1', 'C2'],
+        load: '50000 Btu/h',
+        supply: '160 F',
+      },
+    ],
+  }
+  return document as unknown as InstallationWritten
+}
+
+describe('two pumps through a hydraulic separator', () => {
+  const linesFor = (boilerKv: string, systemKv: string): readonly SizeLine[] =>
+    sizeInstallation(separated(boilerKv, systemKv), rulebook, { only: ['hydraulics'] }).topics[0]?.lines ?? []
+  const supply = (160 - 32) / 1.8 + 273.15
+
+  // Where all heat is kept, the load is what the boiler flow takes up between the return and the supply of the boiler.
+  it.each([
+    ['the boiler moves more: its own supply turns back', '20 Cv', '3 Cv'],
+    ['the system moves more: its own return turns back', '3 Cv', '20 Cv'],
+  ])('%s', (_name, boilerKv, systemKv) => {
+    const lines = linesFor(boilerKv, systemKv)
+    const [boilerFlow, systemFlow] = ['C1', 'C2'].map((id) => valueOf(lines, 'flow while heating', id))
+    const back = valueOf(lines, 'return to the boiler while heating')
+    const on = valueOf(lines, 'supply to the system while heating')
+    const load = 50_000 * 0.29307107
+    const rise = load / (983.2 * 4185 * (boilerFlow ?? NaN))
+    expect((boilerFlow ?? 0) > (systemFlow ?? 0)).toBe(boilerKv === '20 Cv')
+    expect(Math.abs(back - (supply - rise))).toBeLessThan(0.2)
+    if (boilerKv === '20 Cv') expect(on).toBeCloseTo(supply, 6)
+    else expect(on).toBeLessThan(supply - 1)
+  })
+})
