@@ -96,6 +96,16 @@ describe('hydraulics of two houses, against working by hand', () => {
     expect(suction).toBeLessThan(4.3)
   })
 
+  it('schedule 40 of steel pipe is said to be taken, and not where all pipe is copper', () => {
+    const assumedOf = (lines: readonly SizeLine[]): readonly string[] => {
+      const line = lineOf(lines, 'flow while heating', 'C1')
+      return line.state === 'sized' ? line.assumed : []
+    }
+    const copper = sizeInstallation(separated('20 Cv', '3 Cv'), rulebook, { only: ['hydraulics'] }).topics[0]?.lines
+    expect(assumedOf(found['larkspur-lane'])).toContain('steel and stainless pipe is schedule 40')
+    expect(assumedOf(copper ?? []).join()).not.toContain('schedule')
+  })
+
   it('no water runs by itself where the pump checks it, and some does where it does not', () => {
     const name = 'ghost flow with its valve open and no pump running'
     const open = hydraulicLines('larkspur-lane', [{ set: 'C1.checkBuiltIn', to: 'no' }])
