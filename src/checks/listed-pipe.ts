@@ -19,3 +19,11 @@ export function listedPipe(type: string): PipeName | undefined {
       return undefined
   }
 }
+
+/** Said wherever the bore of such a pipe is used: a document does not tell its schedule. */
+export const scheduleTaken = 'steel and stainless pipe is schedule 40'
+
+/** Whether the wall of a pipe is taken, not told. */
+export function isScheduleTaken(type: string): boolean {
+  return type === 'steel' || type === 'galvanized-steel' || type === 'stainless'
+}

@@ -1,11 +1,9 @@
-import type { HeatingPassage } from './heating-passages.js'
-
 /** Passages that lie on a way round: dead ends, such as a gauge or an expansion tank, carry no flow and need no data. */
-export function circulating(passages: readonly HeatingPassage[]): readonly HeatingPassage[] {
-  const around = new Map<string, Set<HeatingPassage>>()
+export function circulating<Passage extends Between>(passages: readonly Passage[]): readonly Passage[] {
+  const around = new Map<string, Set<Passage>>()
   for (const passage of passages) {
     for (const port of [passage.from, passage.to]) {
-      const there = around.get(port) ?? new Set()
+      const there = around.get(port) ?? new Set<Passage>()
       around.set(port, there.add(passage))
     }
   }
@@ -19,4 +17,9 @@ export function circulating(passages: readonly HeatingPassage[]): readonly Heati
     ends.push(only.from === port ? only.to : only.from)
   }
   return [...left]
+}
+
+interface Between {
+  readonly from: string
+  readonly to: string
 }

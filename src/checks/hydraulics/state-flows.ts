@@ -4,6 +4,7 @@ import { type EdgeFlow, type FlowEdge, type NetworkSolution, type Step, solveFlo
 import { type Asker, openAsker } from './asker.js'
 import type { HeatingPassage, HeatingPassages } from './heating-passages.js'
 import { movingFluid } from './moving-fluid.js'
+import { isScheduleTaken, scheduleTaken } from '../listed-pipe.js'
 import { passageParts } from './passage-parts.js'
 import { runningPump } from './running-pump.js'
 
@@ -21,6 +22,10 @@ export type StateFlows =
       readonly density: number
       /** J/m3 K */
       readonly heatPerVolume: number
+      /** Pa s */
+      readonly viscosity: number
+      /** What the flows were found in: every passage under its name. */
+      readonly edges: readonly FlowEdge[]
       /** m3/s through a component by its main way, or along a line; undefined for what no water passes. */
       readonly flowThrough: (id: string) => number | undefined
       /** m/s, highest in a line. */
@@ -41,11 +46,15 @@ export function stateFlows(state: Thing, { passages, openEnds }: HeatingPassages
   const missing = [...openEnds, ...trail.missing]
   if (fluid === undefined || missing.length > 0) return { ...named, solved: false, missing }
   const solution = solveFlowNetwork({ ...fluid, edges })
-  if (!solution.solved) return { ...named, solved: false, missing: [], why: solution.why }
+  if (!solution.solved) return { ...named, solved: false, missing: [], why: spokenOfThings(solution.why) }
   const uneven = unevenLine(passages, solution)
   if (uneven !== undefined) return { ...named, solved: false, missing: [{ subject: uneven.id, fact: 'path' }] }
-  const { density, heatPerVolume } = fluid
-  return { ...named, density, heatPerVolume, ...answered(passages, solution) }
+  return { ...named, ...fluid, edges, ...answered(passages, solution, schedules(passages, context)) }
+}
+
+/** Passages are named by their thing and a count: a person knows the thing. */
+function spokenOfThings(why: string): string {
+  return why.replace(/^([\w-]+) \d+/, '$1')
 }
 
 interface Reading {
@@ -89,6 +98,12 @@ function pumpEdge(
   return pump === undefined ? { checked } : { pump, checked }
 }
 
+/** What is taken of the walls of pipe. */
+function schedules(passages: readonly HeatingPassage[], { ask }: Context): readonly string[] {
+  const types = passages.flatMap(({ owner }) => (owner.kind.section === 'lines' ? [ask('pipe.type', owner)] : []))
+  return types.some((type) => type.state === 'word' && isScheduleTaken(type.word)) ? [scheduleTaken] : []
+}
+
 type Solution = Extract<NetworkSolution, { readonly solved: true }>
 
 /** A line whose pieces carry different flows: nobody knows how long each piece is. */
@@ -106,6 +121,7 @@ function unevenLine(passages: readonly HeatingPassage[], solution: Solution): Th
 function answered(
   passages: readonly HeatingPassage[],
   solution: Solution,
+  walls: readonly string[],
 ): Pick<
   Extract<StateFlows, { readonly solved: true }>,
   'solved' | 'flowThrough' | 'velocityIn' | 'solution' | 'working' | 'taken'
@@ -131,6 +147,7 @@ function answered(
     })),
     taken: [
       ...solution.assumed,
+      ...walls,
       'the fluid is at its hottest mean',
       'valves for service stand open',
       'fittings and emitters are covered by the equivalent length of their line',

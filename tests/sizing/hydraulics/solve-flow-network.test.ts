@@ -116,6 +116,21 @@ describe('flows of any network', () => {
     )
   })
 
+  it('grow in the common pipe, and fall in the others, when a zone side by side with them opens', () => {
+    fc.assert(
+      fc.property(fc.array(length, { minLength: 2, maxLength: 6 }), (lengths) => {
+        const zones = lengths.map((each) => ({
+          parts: [{ name: 'pipe', part: 'pipe', insideDiameter: 0.0206, length: each, roughness: 1.5e-6 } as const],
+        }))
+        const shut = solve(circuit(zones.map((zone, index) => ({ ...zone, closed: index === zones.length - 1 }))))
+        const open = solve(circuit(zones))
+        expect(flowOf(open, 'C1')).toBeGreaterThan(flowOf(shut, 'C1'))
+        expect(flowOf(open, 'Z0')).toBeLessThan(flowOf(shut, 'Z0'))
+      }),
+      { numRuns: 50 },
+    )
+  })
+
   it('are zero where nothing drives them', () => {
     const { edges } = circuit([{}, {}])
     const still = solve({ ...water, edges: edges.map(({ name, from, to, parts }) => ({ name, from, to, parts })) })
