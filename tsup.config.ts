@@ -6,6 +6,7 @@ const doors = {
   'engine/index': 'src/engine/index.ts',
   'authoring/index': 'src/authoring/index.ts',
   'printing/index': 'src/printing/index.ts',
+  'network/index': 'src/network/index.ts',
   sizing: 'src/sizing.ts',
   'node/index': 'src/node/index.ts',
 }

@@ -21,8 +21,11 @@ export interface Link {
 
 /** The installation as ports and the passages between them. */
 export interface PortGraph {
+  /** A port by its name; the unlisted rest of a group by `?` and the group. */
   readonly node: (name: string) => PortNode | undefined
+  /** All ports of a component that may carry something. */
   readonly portsOf: (component: string) => readonly PortNode[]
+  /** What leads on from a port. */
   readonly linksAt: (node: string) => readonly Link[]
 }
 

@@ -6,12 +6,12 @@ import {
   fact,
   kind,
   quantity,
-  reachesWithout,
   reference,
   unknown,
   word,
   yesNo,
 } from 'hydronic-rulebook'
+import { reachesWithout } from 'hydronic-rulebook/network'
 
 /** A small tank from which a pump makes up antifreeze mix. */
 const mixFeeder = kind('mixFeeder', {
