@@ -9,15 +9,17 @@ export interface PlainEdge {
 /**
  * Flows of a closed network by loops instead of nodes: a spanning tree, a loop for each edge outside it, and loop after loop
  * the flow round it that makes the falls add up to nothing, found by halving. It shares nothing with the library.
+ *
+ * @returns nothing where the loops push each other round for so long that it gives up
  */
-export function flowsByLoops(edges: readonly PlainEdge[]): readonly number[] {
+export function flowsByLoops(edges: readonly PlainEdge[]): readonly number[] | undefined {
   const loops = loopsOf(edges)
   const flows = edges.map(() => 0)
   for (let round = 0; round < 500; round++) {
     const moved = loops.map((loop) => settleLoop(edges, flows, loop))
-    if (Math.max(0, ...moved.map(Math.abs)) < 1e-12) break
+    if (Math.max(0, ...moved.map(Math.abs)) < 1e-12) return flows
   }
-  return flows
+  return undefined
 }
 
 /** Edge numbers with the direction in which the loop goes through them. */
