@@ -41,7 +41,7 @@ import { reliefInVolume } from './relief-in-volume.js'
 import { reliefOnBoiler } from './relief-on-boiler.js'
 import { reliefWay } from './relief-way.js'
 import { staticPressure } from './static-pressure.js'
-import { chargeGap } from './charge-gap.js'
+import { chargeGap, potableChargeGap } from './charge-gap.js'
 import { designReturn } from './design-return.js'
 import { outputAtDesign } from './emitter-output.js'
 import { firstHourWater } from './first-hour-water.js'
@@ -98,6 +98,7 @@ export const builtInFacts: readonly FactHandle[] = Object.freeze([
   swollenWater,
   potableVolumeNeeded,
   chargeGap,
+  potableChargeGap,
   outputAtDesign,
   pressureLeft,
   pressureLost,

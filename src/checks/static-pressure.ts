@@ -1,5 +1,5 @@
 import { boundsOf, fact, rebound, unknown, type Answer, type Context, type Missing } from '../facts/index.js'
-import { emitter, fillValve, quantity } from '../model/index.js'
+import { emitter, fillDevice, quantity } from '../model/index.js'
 import { columnPressure } from '../sizing/index.js'
 import { printQuantity } from '../units/index.js'
 import { fluidDensity } from './fluid-density.js'
@@ -10,7 +10,7 @@ import { fluidDensity } from './fluid-density.js'
  * Emitters that are not listed, or whose height is not known, can only stand higher: then the answer is at least the column
  * up to the highest that is known. Where all stand below the gauge it is zero.
  */
-export const staticPressure = fact('staticPressure', { of: fillValve, type: quantity('pressure'), read })
+export const staticPressure = fact('staticPressure', { of: fillDevice, type: quantity('pressure'), read })
 
 function read(context: Context): Answer {
   const { listed, ask, installation } = context

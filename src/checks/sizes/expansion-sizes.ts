@@ -1,5 +1,5 @@
 import type { Context } from '../../facts/index.js'
-import { expansionTank, fillValve, heatingFluid, type Thing } from '../../model/index.js'
+import { expansionTank, fillDevice, heatingFluid, type Thing } from '../../model/index.js'
 import {
   atmosphericPressure,
   cannotSize,
@@ -68,7 +68,7 @@ function iceLines(context: Context): readonly SizeLine[] {
 }
 
 function fillLines({ ask, listed }: Context): readonly SizeLine[] {
-  return listed(fillValve).things.map((valve) =>
+  return listed(fillDevice).things.map((valve) =>
     boundLine({ name: 'cold fill that reaches the top with 4 psi left', of: valve.id }, 'pressure', {
       answer: ask(staticPressure, valve),
       turn: (column) => column + wantedAtTop,

@@ -1,5 +1,5 @@
 import type { Context } from '../../facts/index.js'
-import { boiler, fillValve, heatingFluid, site } from '../../model/index.js'
+import { boiler, fillDevice, heatingFluid, site } from '../../model/index.js'
 import {
   atmosphericPressure,
   cannotSize,
@@ -52,7 +52,7 @@ export function belowRelief(setting: number, warmest: number): Sizing {
 
 /** The larger of what the fill valves are set to and what reaches the top, the latter in whole psi: a tank is bought for what will be filled. */
 export function coldFill({ ask, listed }: Context, take: Taking): number {
-  const valves = take.all(fillValve.name, listed(fillValve))
+  const valves = take.all(fillDevice.name, listed(fillDevice))
   const pressures = valves.flatMap((valve) => [
     take.number(ask('setPressure', valve)),
     Math.ceil((take.number(ask(staticPressure, valve)) + wantedAtTop) / psi - rounding) * psi,
@@ -64,7 +64,9 @@ const rounding = 1e-9
 
 /** What the fill valves are set to. */
 export function setFill({ ask, listed }: Context, take: Taking): number {
-  return Math.max(...take.all(fillValve.name, listed(fillValve)).map((valve) => take.number(ask('setPressure', valve))))
+  return Math.max(
+    ...take.all(fillDevice.name, listed(fillDevice)).map((valve) => take.number(ask('setPressure', valve))),
+  )
 }
 
 /** Lowest setting of the relief valves of all boilers. */
