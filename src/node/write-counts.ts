@@ -11,7 +11,9 @@ export function writeCounts(text: string, listed: Listed): string | undefined {
   const pairs = document.contents.items
   const found = pairs.find(({ key }) => isScalar(key) && key.value === 'complete')
   const stated = found !== undefined && isYamlMap(found.value) ? found.value.items.map(({ key }) => nameOf(key)) : []
-  const names = [...new Set(['all', 'states', ...stated])].filter((name) => name !== 'states' || listed.states > 0)
+  const names = [...new Set(['all', 'states', ...stated])].filter(
+    (name) => name !== 'states' || listed.states > 0 || stated.includes('states'),
+  )
   const line = `complete: { ${names.map((name) => `${name}: ${String(listed.of(name))}`).join(', ')} }`
   const start = startOf(found?.key)
   const end = found !== undefined && isYamlMap(found.value) ? found.value.range[1] : undefined

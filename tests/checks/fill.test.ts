@@ -98,3 +98,33 @@ describe('whether the heating water is treated', () => {
     ])
   })
 })
+
+describe('the charge of a tank against the fill', () => {
+  const filled = (device: Written, tank: Written): Written => ({
+    complete: { fillDevice: '1' },
+    components: [
+      { id: 'FV1', ...device },
+      { id: 'EX1', kind: 'expansionTank', precharge: '12 psi', ...tank },
+    ],
+  })
+  const valve = { kind: 'fillValve', setPressure: '16 psi' }
+  const empty = { prechargeWaterSideEmpty: 'yes' }
+  const gapOf = (document: Written): readonly string[] => boundsOf(ask(document, 'EX1', 'chargeGap'), 'pressure')
+
+  it('is the difference to either side, whatever fills', () => {
+    expect(gapOf(filled(valve, empty))).toEqual(['4 psi'])
+    expect(gapOf(filled({ ...valve, setPressure: '8 psi' }, empty))).toEqual(['4 psi'])
+    expect(gapOf(filled({ ...valve, kind: 'combinedFillDevice' }, empty))).toEqual(['4 psi'])
+  })
+
+  it('is not known while nobody said that the water side was empty, nor from a reading with water on', () => {
+    expect(missingOf(ask(filled(valve, {}), 'EX1', 'chargeGap'))).toEqual(['EX1.prechargeWaterSideEmpty'])
+    const full = { prechargeWaterSideEmpty: 'no' }
+    expect(missingOf(ask(filled(valve, full), 'EX1', 'chargeGap'))).toEqual(['EX1.precharge'])
+  })
+
+  it('is not known while another device may fill', () => {
+    const open = { ...filled(valve, empty), complete: {} }
+    expect(missingOf(ask(open, 'EX1', 'chargeGap'))).toEqual(['fillDevice.count'])
+  })
+})

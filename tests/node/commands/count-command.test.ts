@@ -46,6 +46,12 @@ describe('count', () => {
     expect((await run(['count', file, '--confirm'])).out).toContain('stood there already')
   })
 
+  it('keeps a stated count of no control states', async () => {
+    const file = fileOf(house.replace('components:', 'complete: { all: 2, states: 0 }\ncomponents:'))
+    await run(['count', file, '--confirm'])
+    expect(readFileSync(file, 'utf8')).toContain('complete: { all: 4, states: 0 }')
+  })
+
   it('closes the questions that asked whether there is more', async () => {
     // Control states are counted by themselves: a count of all things says nothing of them.
     const file = fileOf(`${house}none: [state]\n`)
