@@ -3,9 +3,10 @@ import { printIn, printQuantity, type UnitSystem } from '../units/index.js'
 /**
  * Amounts that people read otherwise than their unit tells: gas in cubic feet an hour, its pressure in inches of water,
  * altitudes and runs of pipe in feet, what drips by the hour, air in cubic feet a minute, stored water in gallons however much
- * it is, and shares in parts or percent.
+ * it is, heads in feet, what a pump gives in watts, and shares in parts or percent.
  */
-export type ReadAs = 'air' | 'water' | 'parts' | 'percent' | 'gas-flow' | 'gas-pressure' | 'distance' | 'drip'
+export type ReadAs =
+  'air' | 'water' | 'parts' | 'percent' | 'gas-flow' | 'gas-pressure' | 'distance' | 'drip' | 'head' | 'power'
 
 /** Prints an amount, in SI, as it is read. */
 export function printReadAs(value: number, read: ReadAs, system: UnitSystem): string {
@@ -25,6 +26,10 @@ export function printReadAs(value: number, read: ReadAs, system: UnitSystem): st
       return printQuantity(value, 'concentration', system)
     case 'percent':
       return printQuantity(value, 'fraction', system)
+    case 'head':
+      return printQuantity(value, 'head', system)
+    case 'power':
+      return printIn(value, 'heatRate', 'W', 1)
     case 'drip':
       return printIn(value, 'volumeFlow', system === 'ip' ? 'gph' : 'L/h', 2)
     default:

@@ -18,7 +18,7 @@ export function headOf({ pressure, density }: { readonly pressure: number; reado
     working: [
       { name: 'pressure', value: pressure, unit: 'Pa' },
       { name: 'density', value: density, unit: 'kg/m3' },
-      { name: 'head', value, unit: 'm' },
+      { name: 'head', value, unit: 'm', readAs: 'head' },
     ],
     assumed: ['standard gravity, 9.80665 m/s2'],
     valid: true,

@@ -27,8 +27,8 @@ export function operatingPoint({ pump, run }: { readonly pump: Pump; readonly ru
   return sized({
     value: flow,
     working: [
-      { name: 'head of the pump', value: solution.pumps[0]?.head ?? 0, unit: 'm' },
-      { name: 'head of the circuit', value: solution.edge('circuit')?.loss ?? 0, unit: 'm' },
+      { name: 'head of the pump', value: solution.pumps[0]?.head ?? 0, unit: 'm', readAs: 'head' },
+      { name: 'head of the circuit', value: solution.edge('circuit')?.loss ?? 0, unit: 'm', readAs: 'head' },
       { name: 'flow', value: flow, unit: 'm3/s' },
     ],
     assumed: solution.assumed,

@@ -47,7 +47,7 @@ export function pumpAtSpeed({ flow, head, power, speedRatio }: SpeedChange): Pum
     working: [
       { name: 'ratio of the speeds', value: speedRatio, unit: '1' },
       { name: 'flow', value: other.flow, unit: 'm3/s' },
-      { name: 'head', value: other.head, unit: 'm' },
+      { name: 'head', value: other.head, unit: 'm', readAs: 'head' },
       { name: 'shaft power', value: other.power, unit: 'W' },
     ],
     assumed: ['affinity laws: equal efficiency at both speeds'],

@@ -28,9 +28,9 @@ export function hydraulicPower({ flow, head, density }: Lifted): Sizing {
     value,
     working: [
       { name: 'flow', value: flow, unit: 'm3/s' },
-      { name: 'head', value: head, unit: 'm' },
+      { name: 'head', value: head, unit: 'm', readAs: 'head' },
       { name: 'density', value: density, unit: 'kg/m3' },
-      { name: 'hydraulic power', value, unit: 'W' },
+      { name: 'hydraulic power', value, unit: 'W', readAs: 'power' },
     ],
     assumed: ['standard gravity, 9.80665 m/s2'],
     valid: true,
@@ -58,7 +58,7 @@ export function shaftPower({ efficiency, ...lifted }: Lifted & { readonly effici
     working: [
       ...hydraulic.working,
       { name: 'efficiency', value: efficiency, unit: '1' },
-      { name: 'power taken', value, unit: 'W' },
+      { name: 'power taken', value, unit: 'W', readAs: 'power' },
     ],
     assumed: hydraulic.assumed,
     valid: true,

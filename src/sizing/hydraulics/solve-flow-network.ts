@@ -123,7 +123,7 @@ function written(prepared: Prepared, settled: EveryEdge & { readonly iterations:
     iterations: settled.iterations,
     working: [
       ...edges.map(({ name, flow }) => ({ name: `flow through ${name}`, value: flow, unit: 'm3/s' })),
-      ...pumps.map(({ name, head }) => ({ name: `head of ${name}`, value: head, unit: 'm' })),
+      ...pumps.map(({ name, head }) => ({ name: `head of ${name}`, value: head, unit: 'm', readAs: 'head' })),
     ],
     assumed: [
       network.method === 'churchill'

@@ -37,10 +37,10 @@ export function availableSuctionHead({ pressure, vaporPressure, density, lift, l
   return sized({
     value,
     working: [
-      { name: 'head above boiling', value: above, unit: 'm' },
-      { name: 'lift', value: lift, unit: 'm' },
-      { name: 'loss', value: loss, unit: 'm' },
-      { name: 'available suction head', value, unit: 'm' },
+      { name: 'head above boiling', value: above, unit: 'm', readAs: 'head' },
+      { name: 'lift', value: lift, unit: 'm', readAs: 'head' },
+      { name: 'loss', value: loss, unit: 'm', readAs: 'head' },
+      { name: 'available suction head', value, unit: 'm', readAs: 'head' },
     ],
     assumed: ['standard gravity, 9.80665 m/s2'],
     valid: true,

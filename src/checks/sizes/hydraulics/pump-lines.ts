@@ -1,6 +1,6 @@
 import type { Context } from '../../../facts/index.js'
 import { circulator } from '../../../model/index.js'
-import { hydraulicPower } from '../../../sizing/index.js'
+import { hydraulicPower, type Step } from '../../../sizing/index.js'
 import type { SolvedState } from '../../hydraulics/index.js'
 import { sizeLine, type SizeLine } from '../size-line.js'
 
@@ -13,10 +13,10 @@ function dutyLines(flows: SolvedState, id: string): readonly SizeLine[] {
   const duty = flows.solution.pumps.find(({ name }) => name.startsWith(`${id} `))
   if (duty === undefined || duty.flow <= 0) return []
   const { flow, head, fullSpeedHead } = duty
-  const point = [
+  const point: readonly Step[] = [
     { name: 'flow', value: flow, unit: 'm3/s' },
-    { name: 'head that its curve alone would give', value: fullSpeedHead, unit: 'm' },
-    { name: 'head', value: head, unit: 'm' },
+    { name: 'head that its curve alone would give', value: fullSpeedHead, unit: 'm', readAs: 'head' },
+    { name: 'head', value: head, unit: 'm', readAs: 'head' },
   ]
   return [
     {
@@ -29,7 +29,7 @@ function dutyLines(flows: SolvedState, id: string): readonly SizeLine[] {
       assumed: flows.taken,
       valid: flows.solution.valid,
     },
-    sizeLine({ name: `power to the water while ${flows.name}`, of: id }, 'heatRate', () =>
+    sizeLine({ name: `power to the water while ${flows.name}`, of: id, readAs: 'power' }, 'heatRate', () =>
       hydraulicPower({ flow, head, density: flows.density }),
     ),
   ]

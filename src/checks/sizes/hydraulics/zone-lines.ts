@@ -65,9 +65,9 @@ function throttled(flows: SolvedState, { id, head, worst }: Throttle): SizeLine 
     quantity: 'head',
     value,
     working: [
-      { name: 'head of the worst branch', value: worst, unit: 'm' },
-      { name: 'head of this branch', value: head, unit: 'm' },
-      { name: 'head to throttle', value, unit: 'm' },
+      { name: 'head of the worst branch', value: worst, unit: 'm', readAs: 'head' },
+      { name: 'head of this branch', value: head, unit: 'm', readAs: 'head' },
+      { name: 'head to throttle', value, unit: 'm', readAs: 'head' },
     ],
     assumed: [...flows.taken, 'the branches leave and join at one place'],
     valid: true,
