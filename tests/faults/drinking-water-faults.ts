@@ -165,7 +165,11 @@ export const drinkingWaterFaults: readonly Fault[] = [
     ['must fail relief/discharge-into/RV1'],
   ],
   ['a relief pipe that ends unseen', [set('RV2.discharge.visible', 'no')], ['must fail relief/discharge-into/RV2']],
-  ['a T&P valve on the boiler', [set('RV1.type', 'temperature-and-pressure')], ['stop fail relief/boiler-type/RV1']],
+  [
+    'a T&P valve on the boiler',
+    [set('RV1.type', 'temperature-and-pressure')],
+    ['must undecided relief/temperature-limits/RV1', 'stop fail relief/boiler-type/RV1'],
+  ],
   [
     'a reducer on the cold side of the mixing valve alone',
     [

@@ -57,6 +57,11 @@ export const plantFaults: readonly Fault[] = [
     [set('RV2.discharge.endHeight', '12 in')],
     ['must fail relief/discharge-height-tank/RV2'],
   ],
+  [
+    'a T&P valve that opens too hot',
+    [set('RV2.temperatureRating', '240 F')],
+    ['must fail relief/temperature-limits/RV2'],
+  ],
   ['two relief valves in one pipe', [set('RV1.discharge.shared', 'yes')], ['must fail relief/discharge-own-line/RV1']],
   ['four more elbows, which the maker allows', [set('VR1/quarter-bends.count', '7')], []],
   [
