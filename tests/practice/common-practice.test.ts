@@ -80,6 +80,16 @@ const rows: readonly (readonly [string, readonly Edit[], readonly string[]])[] =
     loaded(5),
     ['should electrical/transformer-load/TX1'],
   ],
+  [
+    'a zone under constant circulation is right for outdoor reset, while its valve shuts for hot water',
+    [set('Z1.control', 'constant'), set('state heating.open', ['ZV1', 'ZV2', 'ZV3', 'ZV4'])],
+    [],
+  ],
+  [
+    'and is not where it stays open while hotter water is made for the tank first',
+    [set('state hot water.open', ['ZV1', 'ZV5'])],
+    ['should hot-water/zones-closed-on-priority/state hot water'],
+  ],
 ]
 
 describe('common practice, no source', () => {
