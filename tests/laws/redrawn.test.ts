@@ -34,9 +34,7 @@ function answersOf(document: PlainMap): ReadonlyMap<string, string> {
 
 function print(answer: Answer): string {
   if (answer.state === 'word') return answer.word
-  return answer.state === 'number'
-    ? [answer.low, answer.high].map((end) => String(end)).join(' to ')
-    : answer.state
+  return answer.state === 'number' ? [answer.low, answer.high].map((end) => String(end)).join(' to ') : answer.state
 }
 
 function changed(house: PlainMap, edits: readonly Edit[]): PlainMap {
