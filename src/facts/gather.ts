@@ -73,7 +73,7 @@ function isPhotographed(entry: Entry, thing: Thing, installation: Installation):
 
 /** Pumps and other parts with a direction that are drawn against each other. */
 function flowContradictions(view: View): readonly Contradiction[] {
-  const colliding = view.network().flow().collisions()
+  const colliding = view.network().flow().disputes?.components ?? []
   const [first] = colliding
   if (first === undefined) return []
   const message = `The directions at ${colliding.join(', ')} cannot all be right as drawn: the water would have nowhere to go, or come from nowhere.`

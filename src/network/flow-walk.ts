@@ -93,8 +93,9 @@ function endAt(name: string, { graph, endsAt, starts }: Gait): Told {
   return thing === undefined ? false : endsAt(thing)
 }
 
-function disputedOn({ graph, flow }: Gait, { reached }: Walk): readonly Thing[] {
-  return [...reached.keys()].flatMap((from) => graph.linksAt(from).flatMap(({ to }) => flow.disputed(from, to) ?? []))
+function disputedOn({ graph, flow: { disputes } }: Gait, { reached }: Walk): readonly Thing[] {
+  if (disputes === undefined) return []
+  return [...reached.keys()].flatMap((from) => graph.linksAt(from).flatMap(({ to }) => disputes.lineAt(from, to) ?? []))
 }
 
 function openEnds(gait: Gait, perhaps: Walk): readonly MissingFact[] {

@@ -1,11 +1,12 @@
 import type { Thing } from '../model/index.js'
 import { flowDirections, type FlowDirections } from './flow-directions.js'
-import { flowEnd, type FlowEnd } from './flow-end.js'
+import { disputesIn, type Disputes } from './disputes.js'
+import type { FlowEnd } from './flow-end.js'
 import { isCountedPort } from './component-ports.js'
 import type { PortGraph, PortNode } from './port-graph.js'
 import { stillPipes } from './still-pipes.js'
 import type { MissingFact, Told } from './told.js'
-import { waterHubs, type Pipe, type WaterHubs } from './water-hubs.js'
+import { pipeBetween, waterHubs, type Pipe, type WaterHubs } from './water-hubs.js'
 
 /**
  * Which way water goes from one port to another; nothing where it cannot be told. `with` is said only where what is drawn
@@ -17,12 +18,10 @@ export type FlowAlong = 'with' | 'against' | 'still' | undefined
 export interface Flow {
   /** Of a passage walked from one of its ports to the other. */
   readonly along: (from: string, to: string) => FlowAlong
-  /** The line that a passage belongs to, where what is drawn says opposite things of the water in it. */
-  readonly disputed: (from: string, to: string) => Thing | undefined
   /** Whether water passes through a component while the circuit runs; where it cannot be told, what would tell. */
   readonly passes: (component: string) => Told
-  /** Components whose ports say where water goes and cannot all be right: it would have nowhere to go, or come from nowhere. */
-  readonly collisions: () => readonly string[]
+  /** Where what is drawn says opposite things of the water; nothing where it nowhere does. */
+  readonly disputes: Disputes | undefined
 }
 
 /**
@@ -45,23 +44,7 @@ export function openFlow(graph: PortGraph, things: Iterable<Thing>): Flow {
     const told = alongOf(from, to, water, directions)
     return told === 'with' && (stands(from) || stands(to)) ? undefined : told
   }
-  const isDisputed = [...directions.beginnings.values()].some((beginnings) => beginnings.size > 1)
-  const disputed = (from: string, to: string): Thing | undefined => {
-    if (!isDisputed) return undefined
-    const pipe = pipeBetween(from, to, water)
-    return pipe !== undefined && (directions.beginnings.get(pipe)?.size ?? 0) > 1 ? pipe.passage.owner : undefined
-  }
-  const collisions = (): readonly string[] => (isDisputed ? collidingIn(graph, directions) : [])
-  return { along: remembering(along), disputed, passes, collisions }
-}
-
-function collidingIn(graph: PortGraph, { beginnings }: FlowDirections): readonly string[] {
-  const ends = [...beginnings].flatMap(([{ from, to }, told]) => (told.size > 1 ? [from, to] : []))
-  const speaking = ends.flatMap((end) => {
-    const node = graph.node(end)
-    return node?.component !== undefined && flowEnd(node.component, node.port) !== undefined ? [node.component.id] : []
-  })
-  return [...new Set(speaking)]
+  return { along: remembering(along), passes, disputes: disputesIn(graph, water, directions) }
 }
 
 /** Many questions walk the same passages. */
@@ -94,10 +77,6 @@ function alongOf(from: string, to: string, water: WaterHubs, directions: FlowDir
   return entering === 'enters' && leaving === 'leaves' ? 'with' : undefined
 }
 
-function pipeBetween(from: string, to: string, { hubAt, pipesAt }: WaterHubs): Pipe | undefined {
-  return pipesAt(hubAt.has(from) ? from : to).find((each) => joins(each, from, to))
-}
-
 function alongPipe(from: string, to: string, water: WaterHubs, directions: FlowDirections): FlowAlong {
   const pipe = pipeBetween(from, to, water)
   if (pipe === undefined) return undefined
@@ -121,8 +100,4 @@ function endOf(pipe: Pipe, port: string, { still, beginnings }: FlowDirections):
   const [beginning, other] = beginnings.get(pipe) ?? []
   if (beginning === undefined || other !== undefined) return undefined
   return beginning === port ? 'leaves' : 'enters'
-}
-
-function joins(pipe: Pipe, one: string, other: string): boolean {
-  return (pipe.from === one && pipe.to === other) || (pipe.from === other && pipe.to === one)
 }

@@ -94,3 +94,12 @@ function isInside({ passage }: Link): boolean {
 function isWater({ group }: PortNode): boolean {
   return group === water
 }
+
+/** The pipe from one port to another, whichever way it is listed. */
+export function pipeBetween(from: string, to: string, { hubAt, pipesAt }: WaterHubs): Pipe | undefined {
+  return pipesAt(hubAt.has(from) ? from : to).find((each) => joins(each, from, to))
+}
+
+function joins(pipe: Pipe, one: string, other: string): boolean {
+  return (pipe.from === one && pipe.to === other) || (pipe.from === other && pipe.to === one)
+}
