@@ -36,7 +36,7 @@ export function judgeDemand(facts: Facts, rule: Rule, demand: Demand, subject: T
   )
   const require = judgeCondition(demand.require, proved, proved === view ? at : seenIn(proved, subject))
   const exempted = demand.exemptions.length === 0 ? undefined : strongestExemption(demand, view, at)
-  const applies = least(dates?.truth ?? 1, when?.truth ?? 1, opposite(exempted?.truth ?? -1))
+  const applies = both([dates?.truth ?? 1, when?.truth ?? 1, opposite(exempted?.truth ?? -1)])
   const worded = wordFor(applies, require.truth)
   const verdict = subject.unlisted === true && worded === 'fail' ? 'undecided' : worded
   return withConditions({ demand, verdict, applies: dates?.truth ?? 1, require }, { when, dates, exempted })
@@ -59,12 +59,7 @@ function withConditions(
 
 function bothWhens(ofRule: Judged | undefined, own: Judged | undefined): Judged | undefined {
   if (ofRule === undefined || own === undefined) return ofRule ?? own
-  return { type: 'all', truth: least(ofRule.truth, own.truth, 1), of: [ofRule, own] }
-}
-
-function least(one: Tri, other: Tri, third: Tri): Tri {
-  const lesser = one < other ? one : other
-  return lesser < third ? lesser : third
+  return { type: 'all', truth: both([ofRule.truth, own.truth]), of: [ofRule, own] }
 }
 
 /** The same thing as a view holds it. */
