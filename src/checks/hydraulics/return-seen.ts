@@ -10,8 +10,9 @@ import {
 } from '../../model/index.js'
 import { separatorReturn } from '../../sizing/index.js'
 import { askOnce } from '../ask-once.js'
-import { hydraulicsOf, type Hydraulics } from './hydraulics-of.js'
-import { countOfStates, whatIsMissing, type SolvedState } from './over-states.js'
+import { hydraulicsOf } from './hydraulics-of.js'
+import { countOfStates, whatIsMissing } from './over-states.js'
+import { separatedFlows, systemReturn, type Sides } from './separated-flows.js'
 import type { StateFlows } from './state-flows.js'
 
 /**
@@ -30,7 +31,7 @@ function read(context: Context): Answer {
 }
 
 /** Where the water of each side comes in or goes out, by kind: one port a side tells its flow. */
-const sides: Readonly<Record<string, { readonly boiler: string; readonly system: string }>> = {
+const sides: Readonly<Record<string, Sides>> = {
   [hydraulicSeparator.name]: { boiler: 'boilerSupply', system: 'systemSupply' },
   [closelySpacedTees.name]: { boiler: 'primaryIn', system: 'secondaryOut' },
   [bufferTank.name]: { boiler: 'hotIn', system: 'hotOut' },
@@ -54,7 +55,7 @@ function behind(context: Context, mixer: Thing): Answer {
       : [],
   )
   const design = due.toSorted((one, other) => other.load - one.load)[0]
-  return design === undefined ? unknown() : mixedIn(design.flows, design.load, { context, mixer, hydraulics })
+  return design === undefined ? unknown() : mixedIn(design.flows, design.load, { context, mixer })
 }
 
 const heats: readonly string[] = ['heating', 'both']
@@ -62,26 +63,18 @@ const heats: readonly string[] = ['heating', 'both']
 interface Mixing {
   readonly context: Context
   readonly mixer: Thing
-  readonly hydraulics: Hydraulics
 }
 
-function mixedIn(flows: StateFlows, load: number, { context, mixer, hydraulics }: Mixing): Answer {
+function mixedIn(flows: StateFlows, load: number, { context, mixer }: Mixing): Answer {
   const supply = context.ask('supply', flows.state)
   if (!flows.solved) return unknown({ missing: whatIsMissing(flows) })
   if (supply.state !== 'number' || supply.low !== supply.high) return unknown({ missing: supply.missing })
   const side = sides[mixer.kind.name]
-  const boilerFlow = flowAt(`${mixer.id}.${side?.boiler ?? ''}`, flows, hydraulics)
-  const systemFlow = flowAt(`${mixer.id}.${side?.system ?? ''}`, flows, hydraulics)
-  if (boilerFlow === undefined || systemFlow === undefined)
-    return unknown({ missing: [{ subject: mixer.id, fact: 'lines' }] })
-  const systemReturn = supply.low - load / (flows.heatPerVolume * systemFlow)
-  const mixed = separatorReturn({ boilerFlow, systemFlow, boilerSupply: supply.low, systemReturn })
+  const separated = side && separatedFlows(flows, mixer.id, side)
+  if (separated === undefined) return unknown({ missing: [{ subject: mixer.id, fact: 'lines' }] })
+  const { heatPerVolume } = flows
+  const boilerSupply = supply.low
+  const back = systemReturn(separated, { boilerSupply, load, heatPerVolume })
+  const mixed = separatorReturn({ ...separated, boilerSupply, systemReturn: back })
   return mixed.sized ? known(mixed.value, { assumed: flows.assumed }) : unknown({ witness: [mixed.why] })
-}
-
-/** m3/s in the line at a port; nothing where none is drawn that water runs through. */
-function flowAt(port: string, { solution }: SolvedState, { circuits }: Hydraulics): number | undefined {
-  const line = circuits.find(({ owner, from, to }) => owner.kind.section === 'lines' && (from === port || to === port))
-  const flow = line && solution.edge(line.name)?.flow
-  return flow === undefined || flow === 0 ? undefined : Math.abs(flow)
 }

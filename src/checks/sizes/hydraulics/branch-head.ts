@@ -1,5 +1,5 @@
 import { columnPressure, runLoss, type FlowEdge } from '../../../sizing/index.js'
-import type { SolvedState } from '../../hydraulics/index.js'
+import { passageOwner, type SolvedState } from '../../hydraulics/index.js'
 
 /** The moving water of a state, ready to be followed from any valve. */
 export interface Streams {
@@ -15,7 +15,7 @@ export function streamsOf(flows: SolvedState): Streams {
   const moving = flows.edges.map((edge) => along(flows, edge)).filter(({ flow }) => flow > 0)
   return {
     flows,
-    through: grouped(moving, ({ edge }) => edge.name.split(' ')[0] ?? ''),
+    through: grouped(moving, ({ edge }) => passageOwner(edge)),
     leaving: grouped(moving, ({ from }) => from),
     entering: grouped(moving, ({ to }) => to),
   }

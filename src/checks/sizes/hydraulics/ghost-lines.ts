@@ -1,7 +1,7 @@
 import type { Context } from '../../../facts/index.js'
 import { boiler, zone, type Thing } from '../../../model/index.js'
 import { fluidDensity, solveFlowNetwork, type FlowEdge, type Pump, type Sizing } from '../../../sizing/index.js'
-import { circulating, hydraulicsOf, type SolvedState } from '../../hydraulics/index.js'
+import { circulating, hydraulicsOf, passageOwner, type SolvedState } from '../../hydraulics/index.js'
 import { sizeLine, type SizeLine, type Taking } from '../size-line.js'
 import { systemFluid } from '../system-fluid.js'
 
@@ -69,24 +69,19 @@ function atRest(context: Context, flows: SolvedState): Rest {
     }),
   )
   const open = flows.edges.filter(
-    (edge) => edge.checked !== true && (edge.closed !== true || valves.has(ownerOf(edge))),
+    (edge) => edge.checked !== true && (edge.closed !== true || valves.has(passageOwner(edge))),
   )
   const round = circulating(open)
-  return { flows, boilers, valves, round: round.some((edge) => boilers.has(ownerOf(edge))) ? round : [] }
+  return { flows, boilers, valves, round: round.some((edge) => boilers.has(passageOwner(edge))) ? round : [] }
 }
 
 /** The water that can run round with the other zones shut, and the push in the boilers. */
 function still({ boilers, valves, round }: Rest, { valve, push }: Ghost): readonly FlowEdge[] {
-  const open = round.filter((edge) => ownerOf(edge) === valve || !valves.has(ownerOf(edge)))
+  const open = round.filter((edge) => passageOwner(edge) === valve || !valves.has(passageOwner(edge)))
   return circulating(open).map(({ name, from, to, parts }): FlowEdge => {
     const edge = { name, from, to, parts }
-    return boilers.has(ownerOf(edge)) && push > 0 ? { ...edge, pump: steady(push) } : edge
+    return boilers.has(passageOwner(edge)) && push > 0 ? { ...edge, pump: steady(push) } : edge
   })
-}
-
-/** A passage is called after the thing that it leads through. */
-function ownerOf({ name }: FlowEdge): string {
-  return name.split(' ')[0] ?? ''
 }
 
 /** A head that stays the same at any flow that gravity can drive. */
@@ -99,7 +94,7 @@ function steady(push: number): Pump {
 }
 
 function throughValve({ density, viscosity }: SolvedState, edges: readonly FlowEdge[], valve: string): Sizing {
-  const inValve = edges.filter((edge) => ownerOf(edge) === valve)
+  const inValve = edges.filter((edge) => passageOwner(edge) === valve)
   if (inValve.length === 0) return heldBack
   const solution = solveFlowNetwork({ density, viscosity, edges })
   if (!solution.solved) return { sized: false, why: solution.why }

@@ -1,7 +1,7 @@
 import type { Context } from '../../../facts/index.js'
 import { circulator, emitter, expansionTank } from '../../../model/index.js'
 import { pressureAlongLoop, type LoopStep } from '../../../sizing/index.js'
-import { hydraulicsOf, type SolvedState, tankJunction } from '../../hydraulics/index.js'
+import { hydraulicsOf, passageOwner, type SolvedState, tankJunction } from '../../hydraulics/index.js'
 import { sizeLine, type SizeLine } from '../size-line.js'
 import { setFill } from '../tank-inputs.js'
 
@@ -32,7 +32,7 @@ interface Place {
 function suctions(context: Context, { solution }: SolvedState, still: number): readonly Place[] {
   return context.listed(circulator).things.flatMap(({ id }) => {
     const head = solution.heads.get(`${id}.in`)
-    const runs = solution.pumps.some(({ name }) => name.startsWith(`${id} `))
+    const runs = solution.pumps.some((pump) => passageOwner(pump) === id)
     return head === undefined || !runs ? [] : [{ of: id, name: 'suction', headChange: head - still, elevation: 0 }]
   })
 }

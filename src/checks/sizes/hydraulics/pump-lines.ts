@@ -1,7 +1,7 @@
 import type { Context } from '../../../facts/index.js'
 import { circulator } from '../../../model/index.js'
 import { hydraulicPower, type Step } from '../../../sizing/index.js'
-import type { SolvedState } from '../../hydraulics/index.js'
+import { passageOwner, type SolvedState } from '../../hydraulics/index.js'
 import { sizeLine, type SizeLine } from '../size-line.js'
 
 /** Operating point of each circulator that runs in the state, and the power that it gives to the fluid. */
@@ -10,7 +10,7 @@ export function pumpLines(context: Context, flows: SolvedState): readonly SizeLi
 }
 
 function dutyLines(flows: SolvedState, id: string): readonly SizeLine[] {
-  const duty = flows.solution.pumps.find(({ name }) => name.startsWith(`${id} `))
+  const duty = flows.solution.pumps.find((pump) => passageOwner(pump) === id)
   if (duty === undefined || duty.flow <= 0) return []
   const { flow, head, fullSpeedHead } = duty
   const point: readonly Step[] = [
