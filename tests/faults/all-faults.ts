@@ -27,3 +27,8 @@ export const faults: readonly Fault[] = [
   ...ventFaults,
   ...waterFaults,
 ]
+
+/** Ids of the rules that fail on a planted fault. */
+export const firedRules: ReadonlySet<string> = new Set(
+  faults.flatMap(([, , lines]) => lines.flatMap((line) => / fail ([^/]+\/[^/]+)\//.exec(line)?.[1] ?? [])),
+)

@@ -8,30 +8,12 @@ import {
   type AlongFlow,
   type Start,
 } from '../../src/network/index.js'
-import { networkOf, part, run, type House, type Part, type Run } from './build.js'
+import { networkOf, part, run, type House } from './build.js'
 import { forget } from './forget.js'
 import { isKind } from './questions.js'
 import { anyHouse } from './random-house.js'
+import { boiler, house, lines } from './ring-house.js'
 
-const boiler = part('B1', 'boiler', { capped: ['relief', 'condensate'] })
-const lines = [
-  run('L-supply', 'B1.supply T1 P1 H1.main'),
-  run('L-left', 'H1.branch1 S1 H2.branch1'),
-  run('L-right', 'H1.branch2 S2 H2.branch2'),
-  run('L-return', 'H2.main B1.return'),
-  run('L-leg', 'T1.branch RV1.inlet'),
-]
-const parts = [
-  boiler,
-  part('T1', 'tee'),
-  part('P1', 'pump'),
-  part('S1', 'checkValve'),
-  part('S2', 'checkValve'),
-  part('H1', 'header', { values: { branches: 2 } }),
-  part('H2', 'header', { values: { branches: 2 } }),
-  part('RV1', 'relief'),
-]
-const house = (runs: readonly Run[] = lines, all: readonly Part[] = parts): House => ({ parts: all, runs })
 const at = (name: string): Start => {
   const [component = '', port = ''] = name.split('.')
   return { component, port }

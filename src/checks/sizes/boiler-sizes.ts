@@ -17,16 +17,14 @@ import { chain } from './chain.js'
 import { zoneLoads } from './zone-loads.js'
 import { plantSizes } from './plant-sizes.js'
 import { seasonSizes } from './season-sizes.js'
+import { mild, shortestRun, swing } from './short-run.js'
 import { sizeLine, type SizeLine, type Taking } from './size-line.js'
 import { systemFluid } from './system-fluid.js'
 import { volumeHeat } from './volume-heat.js'
 import { askOnce } from '../ask-once.js'
 
-const mild = si('temperature', '55 F')
 const room = si('temperature', '70 F')
-const shortestRun = si('time', '10 min')
 const rises = ['20 F', '30 F', '40 F'] as const
-const swing = si('temperatureDifference', '10 F')
 
 /** What each boiler gives here, when it begins to cycle, what it needs to run long enough, how the year goes, and what it must carry at once. */
 export function boilerSizes(context: Context): readonly SizeLine[] {

@@ -15,15 +15,12 @@ import { askOnce } from '../ask-once.js'
 import { smallestZoneLoad } from '../heat-load.js'
 import { chain } from './chain.js'
 import { designOfHouse } from './curve-sizes.js'
+import { mild, shortestRun, swing } from './short-run.js'
 import { sizeLine, type SizeLine, type Taking } from './size-line.js'
 import { systemFluid } from './system-fluid.js'
 import { heatIntoTank } from './tank-supply.js'
 import { volumeHeat } from './volume-heat.js'
 import { zoneLoads } from './zone-loads.js'
-
-const mild = si('temperature', '55 F')
-const shortestRun = si('time', '10 min')
-const swing = si('temperatureDifference', '10 F')
 
 /** Boilers together: with one of them out, with a tank to heat meanwhile, and with too little water for a long run. */
 export function plantSizes(context: Context): readonly SizeLine[] {
